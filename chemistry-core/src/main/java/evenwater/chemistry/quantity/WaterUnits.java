@@ -1,0 +1,293 @@
+package evenwater.chemistry.quantity;
+
+import static evenwater.chemistry.kernel.ExactUnits.CUBIC_FOOT_IN_1E_9_LITRE;
+import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
+import static evenwater.chemistry.kernel.ExactUnits.IMPERIAL_GALLON_IN_1E_5_LITRE;
+import static evenwater.chemistry.kernel.ExactUnits.POUND_IN_1E_5_GRAM;
+import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+/**
+ * Units of the kinds that javax.measure itself has, as households and the trade use them, and a light way to state quantities in
+ * them.
+ *
+ * <p>Any library's {@code Quantity<Volume>}, {@code Quantity<Mass>} and so on is accepted wherever this library asks for one;
+ * {@link #volume(double, Unit)} and its siblings make one without waking another library. Gallons are US or imperial by name: there
+ * is no plain gallon here.
+ *
+ * <p>Temperatures add up as people mean it: {@code 20 °C + 5 K} is 25 °C; a difference stated in °C is refused.
+ */
+public final class WaterUnits {
+
+    /** Litre. */
+    public static final Unit<Volume> LITRE = volume("L", "L", 1, 1000);
+
+    /** Millilitre. */
+    public static final Unit<Volume> MILLILITRE = volume("mL", "mL", 1, 1000_000);
+
+    /** Cubic metre. */
+    public static final Unit<Volume> CUBIC_METRE = volume("m³", "m3", 1, 1);
+
+    /** US liquid gallon: 231 cubic inches, exactly 3.785411784 L. */
+    public static final Unit<Volume> US_GALLON =
+            volume("gal(US)", "[gal_us]", US_GALLON_IN_1E_9_LITRE, 1_000_000_000_000L);
+
+    /** Imperial gallon: exactly 4.54609 L. */
+    public static final Unit<Volume> IMPERIAL_GALLON =
+            volume("gal(imp)", "[gal_br]", IMPERIAL_GALLON_IN_1E_5_LITRE, 100_000_000L);
+
+    /** Cubic foot: exactly 28.316846592 L. */
+    public static final Unit<Volume> CUBIC_FOOT =
+            volume("ft³", "[cft_i]", CUBIC_FOOT_IN_1E_9_LITRE, 1_000_000_000_000L);
+
+    /** US teaspoon: 1/768 US gallon, exactly 4.92892159375 mL. */
+    public static final Unit<Volume> US_TEASPOON =
+            volume("tsp(US)", "[tsp_us]", US_GALLON_IN_1E_9_LITRE, 768_000_000_000_000L);
+
+    /** US tablespoon: 3 teaspoons. */
+    public static final Unit<Volume> US_TABLESPOON =
+            volume("tbsp(US)", "[tbs_us]", US_GALLON_IN_1E_9_LITRE, 256_000_000_000_000L);
+
+    /** US cup: 1/16 US gallon. */
+    public static final Unit<Volume> US_CUP =
+            volume("cup(US)", "[cup_us]", US_GALLON_IN_1E_9_LITRE, 16_000_000_000_000L);
+
+    /** Gram. */
+    public static final Unit<Mass> GRAM = mass("g", "g", 1, 1000);
+
+    /** Milligram. */
+    public static final Unit<Mass> MILLIGRAM = mass("mg", "mg", 1, 1000_000);
+
+    /** Kilogram. */
+    public static final Unit<Mass> KILOGRAM = mass("kg", "kg", 1, 1);
+
+    /** Grain: exactly 64.79891 mg. */
+    public static final Unit<Mass> GRAIN = mass("grain", "[gr]", GRAIN_IN_1E_5_MILLIGRAM, 100_000_000_000L);
+
+    /** Avoirdupois pound: exactly 453.59237 g. */
+    public static final Unit<Mass> POUND = mass("lb", "[lb_av]", POUND_IN_1E_5_GRAM, 100_000_000L);
+
+    /** Avoirdupois ounce: 1/16 pound. */
+    public static final Unit<Mass> OUNCE = mass("oz", "[oz_av]", POUND_IN_1E_5_GRAM, 1_600_000_000L);
+
+    /** Kelvin; the unit of temperature differences. */
+    public static final Unit<Temperature> KELVIN = KindScale.unit(Temperature.class, Coherent.KELVIN, "K", "K", 1, 1);
+
+    /** Degree Celsius: t + 273.15 kelvin. */
+    public static final Unit<Temperature> CELSIUS =
+            KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, "°C", "Cel", 1, 1, 273.15);
+
+    /** Degree Fahrenheit: (t + 459.67) · 5/9 kelvin. */
+    public static final Unit<Temperature> FAHRENHEIT =
+            KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, "°F", "[degF]", 5, 9, 459.67);
+
+    /** Second. */
+    public static final Unit<Time> SECOND = time("s", "s", 1);
+
+    /** Minute. */
+    public static final Unit<Time> MINUTE = time("min", "min", 60);
+
+    /** Hour. */
+    public static final Unit<Time> HOUR = time("h", "h", 3600);
+
+    /** Day of 24 hours. */
+    public static final Unit<Time> DAY = time("d", "d", 86_400);
+
+    /** The number one. */
+    public static final Unit<Dimensionless> ONE = share("", "1", 1, 1);
+
+    /** Percent. */
+    public static final Unit<Dimensionless> PERCENT = share("%", "%", 1, 100);
+
+    /** Milligram per kilogram: parts per million by mass; needs a density to become mg/L. */
+    public static final Unit<Dimensionless> MILLIGRAM_PER_KILOGRAM = share("mg/kg", "mg/kg", 1, 1000_000);
+
+    /** Gram per kilogram, as solubilities per mass of water are stated. */
+    public static final Unit<Dimensionless> GRAM_PER_KILOGRAM = share("g/kg", "g/kg", 1, 1000);
+
+    private WaterUnits() {}
+
+    /**
+     * Returns a volume.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit a unit of volume, ours or foreign
+     * @return the volume as stated
+     */
+    public static WaterQuantity<Volume> volume(double value, Unit<Volume> unit) {
+        return new StatedVolume(value, unit);
+    }
+
+    /**
+     * Returns any library's volume as ours.
+     *
+     * @param quantity a volume
+     * @return the same statement
+     */
+    public static WaterQuantity<Volume> volume(Quantity<Volume> quantity) {
+        return quantity instanceof StatedVolume ours
+                ? ours
+                : WaterQuantity.adopt(quantity, Volume.class, WaterUnits::volume);
+    }
+
+    /**
+     * Reads a volume, such as {@code 40 gal(US)} or {@code 150 L}.
+     *
+     * @param text a number with a decimal point and a unit
+     * @return the volume as stated
+     * @throws UnreadableTextException if it cannot be read; a gallon without US or imperial is refused
+     */
+    public static WaterQuantity<Volume> parseVolume(String text) {
+        return QuantityText.parse(text, WaterUnitNames.VOLUME, WaterUnits::volume);
+    }
+
+    /**
+     * Returns a mass.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit a unit of mass, ours or foreign
+     * @return the mass as stated
+     */
+    public static WaterQuantity<Mass> mass(double value, Unit<Mass> unit) {
+        return new StatedMass(value, unit);
+    }
+
+    /**
+     * Returns any library's mass as ours.
+     *
+     * @param quantity a mass
+     * @return the same statement
+     */
+    public static WaterQuantity<Mass> mass(Quantity<Mass> quantity) {
+        return quantity instanceof StatedMass ours ? ours : WaterQuantity.adopt(quantity, Mass.class, WaterUnits::mass);
+    }
+
+    /**
+     * Reads a mass, such as {@code 3 g}.
+     *
+     * @param text a number with a decimal point and a unit
+     * @return the mass as stated
+     * @throws UnreadableTextException if it cannot be read; "gr", gram or grain, is refused
+     */
+    public static WaterQuantity<Mass> parseMass(String text) {
+        return QuantityText.parse(text, WaterUnitNames.MASS, WaterUnits::mass);
+    }
+
+    /**
+     * Returns a temperature.
+     *
+     * @param value number in {@code unit}; finite, not below absolute zero unless it is a difference in kelvin
+     * @param unit a unit of temperature, ours or foreign
+     * @return the temperature as stated
+     */
+    public static WaterQuantity<Temperature> temperature(double value, Unit<Temperature> unit) {
+        return new StatedTemperature(value, unit);
+    }
+
+    /**
+     * Returns any library's temperature as ours.
+     *
+     * @param quantity a temperature
+     * @return the same statement
+     */
+    public static WaterQuantity<Temperature> temperature(Quantity<Temperature> quantity) {
+        return quantity instanceof StatedTemperature ours
+                ? ours
+                : WaterQuantity.adopt(quantity, Temperature.class, WaterUnits::temperature);
+    }
+
+    /**
+     * Reads a temperature, such as {@code 25 °C} or {@code 77 °F}.
+     *
+     * @param text a number with a decimal point and a unit
+     * @return the temperature as stated
+     * @throws UnreadableTextException if it cannot be read
+     */
+    public static WaterQuantity<Temperature> parseTemperature(String text) {
+        return QuantityText.parse(text, WaterUnitNames.TEMPERATURE, WaterUnits::temperature);
+    }
+
+    /**
+     * Returns a time span.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit a unit of time, ours or foreign
+     * @return the time as stated
+     */
+    public static WaterQuantity<Time> time(double value, Unit<Time> unit) {
+        return new StatedTime(value, unit);
+    }
+
+    /**
+     * Returns a plain number or a share.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit such as {@link #PERCENT}
+     * @return the number as stated
+     */
+    public static WaterQuantity<Dimensionless> share(double value, Unit<Dimensionless> unit) {
+        return new StatedShare(value, unit);
+    }
+
+    /**
+     * Returns any library's plain number as ours.
+     *
+     * @param quantity a number, a share, parts per million by mass
+     * @return the same statement
+     */
+    public static WaterQuantity<Dimensionless> share(Quantity<Dimensionless> quantity) {
+        return quantity instanceof StatedShare ours
+                ? ours
+                : WaterQuantity.adopt(quantity, Dimensionless.class, WaterUnits::share);
+    }
+
+    /**
+     * Reads a share, such as {@code 96 %} or {@code 0.96}.
+     *
+     * @param text a number with a decimal point, possibly with a unit
+     * @return the share as stated
+     * @throws UnreadableTextException if it cannot be read
+     */
+    public static WaterQuantity<Dimensionless> parseShare(String text) {
+        return QuantityText.parse(text, WaterUnitNames.SHARE, WaterUnits::share);
+    }
+
+    /**
+     * Returns the code of a unit in the Unified Code for Units of Measure (UCUM), case-sensitive form.
+     *
+     * <p>Equivalents are written {@code eq}. Scales that weigh CaCO₃, CaO or another basis as an amount have no UCUM code, nor has
+     * hardness in meq/L: to UCUM, 1 meq/L is 1 mmol/L, and of hardness it is half of that.
+     *
+     * @param unit a unit of this library
+     * @return the code, such as {@code [gal_us]}; empty if UCUM has none or the unit is not of this library
+     */
+    public static Optional<String> ucumCode(Unit<?> unit) {
+        String code = KindScale.ucumCodeOf(Objects.requireNonNull(unit, "unit"));
+        return code.isEmpty() ? Optional.empty() : Optional.of(code);
+    }
+
+    private static Unit<Volume> volume(String symbol, String ucum, long num, long den) {
+        return KindScale.unit(Volume.class, Coherent.CUBIC_METRE, symbol, ucum, num, den);
+    }
+
+    private static Unit<Mass> mass(String symbol, String ucum, long num, long den) {
+        return KindScale.unit(Mass.class, Coherent.KILOGRAM, symbol, ucum, num, den);
+    }
+
+    private static Unit<Time> time(String symbol, String ucum, long seconds) {
+        return KindScale.unit(Time.class, Coherent.SECOND, symbol, ucum, seconds, 1);
+    }
+
+    private static Unit<Dimensionless> share(String symbol, String ucum, long num, long den) {
+        return KindScale.unit(Dimensionless.class, Coherent.ONE, symbol, ucum, num, den);
+    }
+}

@@ -1,0 +1,9 @@
+/** Unit-aware water chemistry. */
+module evenwater.chemistry {
+    requires transitive java.measure; // Quantity and Unit are in our signatures
+    requires tech.units.indriya; // how units are made; in no signature of ours
+    requires static org.jspecify; // annotations only
+
+    exports evenwater.chemistry.kernel;
+    exports evenwater.chemistry.quantity;
+}
