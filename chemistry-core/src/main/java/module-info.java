@@ -6,4 +6,5 @@ module evenwater.chemistry {
 
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.quantity;
+    exports evenwater.chemistry.substance;
 }

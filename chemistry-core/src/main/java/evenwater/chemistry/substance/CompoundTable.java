@@ -1,0 +1,128 @@
+package evenwater.chemistry.substance;
+
+import static evenwater.chemistry.quantity.WaterUnits.GRAM_PER_KILOGRAM;
+
+import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.quantity.WaterUnits;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The compounds of the data file {@code compounds.csv}. */
+final class CompoundTable {
+
+    private static final String FILE = "compounds.csv";
+    private static final Map<String, Compound> ROWS = new LinkedHashMap<>();
+    private static final Map<String, Compound> OTHER_NAMES = new LinkedHashMap<>();
+
+    static {
+        for (String line : lines()) {
+            if (!line.startsWith("#")) {
+                read(line.split("; ?", -1));
+            }
+        }
+    }
+
+    private CompoundTable() {}
+
+    private static List<String> lines() {
+        try (InputStream in = CompoundTable.class.getResourceAsStream(FILE)) {
+            if (in == null) {
+                throw new IllegalStateException(FILE + " is missing beside " + CompoundTable.class.getName());
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void read(String[] f) {
+        Compound compound = new Compound(
+                f[0], Formula.parse(f[2]), ions(f[3]), solubility(f[4], f[5], f[6]), teaspoon(f[7], f[8], f[9]), f[10]);
+        ROWS.put(f[0], compound);
+        for (String other : f[1].split(", ", -1)) {
+            if (!other.isEmpty()) {
+                OTHER_NAMES.put(other.toLowerCase(Locale.ROOT), compound);
+            }
+        }
+    }
+
+    private static Map<Ion, Integer> ions(String field) {
+        Map<Ion, Integer> ions = new LinkedHashMap<>();
+        for (String part : field.split(", ", -1)) {
+            int space = part.indexOf(' ');
+            ions.put(Ion.parse(part.substring(0, space)), Integer.valueOf(part.substring(space + 1)));
+        }
+        return ions;
+    }
+
+    private static @Nullable Solubility solubility(String gramsPerKilogram, String basis, String note) {
+        return gramsPerKilogram.isEmpty()
+                ? null
+                : new Solubility(
+                        WaterUnits.share(Double.parseDouble(gramsPerKilogram), GRAM_PER_KILOGRAM),
+                        Formula.parse(basis),
+                        WaterUnits.temperature(20, WaterUnits.CELSIUS),
+                        note);
+    }
+
+    private static @Nullable LevelTeaspoon teaspoon(String grams, String relative, String source) {
+        return grams.isEmpty()
+                ? null
+                : new LevelTeaspoon(
+                        WaterUnits.mass(Double.parseDouble(grams), WaterUnits.GRAM),
+                        WaterUnits.share(Double.parseDouble(relative), WaterUnits.ONE),
+                        source);
+    }
+
+    static Compound row(String name) {
+        Compound compound = ROWS.get(name);
+        if (compound == null) {
+            throw new IllegalStateException(FILE + " has no row for " + name);
+        }
+        return compound;
+    }
+
+    static List<Compound> all() {
+        return List.copyOf(ROWS.values());
+    }
+
+    static Compound find(String text) {
+        String name = text.strip().toLowerCase(Locale.ROOT);
+        Compound exact = ROWS.getOrDefault(name, OTHER_NAMES.get(name));
+        if (exact != null) {
+            return exact;
+        }
+        Optional<Formula> formula = formula(text);
+        List<Compound> found = ROWS.values().stream()
+                .filter(c -> c.name().startsWith(name + " ")
+                        || formula.filter(c.formula()::hasSameAtomsAs).isPresent())
+                .toList();
+        if (found.size() == 1) {
+            return found.get(0);
+        }
+        String known = (found.isEmpty() ? ROWS.values() : found)
+                .stream().map(Compound::name).collect(Collectors.joining(", "));
+        throw new UnreadableTextException(
+                "compound",
+                text,
+                found.isEmpty() ? "unknown, expected one of " + known + ", or a formula of these" : "may be " + known,
+                0);
+    }
+
+    private static Optional<Formula> formula(String text) {
+        try {
+            return Optional.of(Formula.parse(text));
+        } catch (UnreadableTextException e) {
+            return Optional.empty();
+        }
+    }
+}
