@@ -7,4 +7,5 @@ module evenwater.chemistry {
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;
+    exports evenwater.chemistry.water;
 }
