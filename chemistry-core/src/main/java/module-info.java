@@ -7,5 +7,6 @@ module evenwater.chemistry {
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;
+    exports evenwater.chemistry.treatment;
     exports evenwater.chemistry.water;
 }

@@ -1,0 +1,82 @@
+package evenwater.chemistry.treatment;
+
+import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Treatments one after the other, in the order in which the water meets them.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Train implements Treatment {
+
+    private final List<Treatment> treatments;
+
+    private Train(List<Treatment> treatments) {
+        this.treatments = treatments;
+    }
+
+    /**
+     * Returns a train.
+     *
+     * @param treatments in the order of the flow; none is a pipe
+     * @return the train
+     */
+    public static Train of(Treatment... treatments) {
+        return new Train(List.of(treatments));
+    }
+
+    /**
+     * Returns a train.
+     *
+     * @param treatments in the order of the flow
+     * @return the train
+     */
+    public static Train of(List<Treatment> treatments) {
+        return new Train(List.copyOf(treatments));
+    }
+
+    /**
+     * Returns the treatments.
+     *
+     * @return in the order of the flow
+     */
+    public List<Treatment> treatments() {
+        return treatments;
+    }
+
+    /**
+     * Runs a water through and keeps the books.
+     *
+     * @param source water before the first treatment
+     * @return every stage with what went in and out
+     * @throws NoAnswerException if a treatment cannot do what it was set to
+     */
+    public Ledger run(Water source) {
+        List<Stage> stages = new ArrayList<>();
+        Water water = source;
+        for (Treatment treatment : treatments) {
+            Water after = treatment.treat(water);
+            stages.add(new Stage(treatment.name(), water, Change.between(water, after), after));
+            water = after;
+        }
+        return new Ledger(source, stages);
+    }
+
+    @Override
+    public Water treat(Water source) {
+        Water water = source;
+        for (Treatment treatment : treatments) {
+            water = treatment.treat(water);
+        }
+        return water;
+    }
+
+    @Override
+    public String name() {
+        return String.join(", then ", treatments.stream().map(Treatment::name).toList());
+    }
+}

@@ -1,0 +1,28 @@
+package evenwater.chemistry.treatment;
+
+import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.water.Water;
+
+/**
+ * Something a house does to water; immutable, so that it can treat any number of waters.
+ *
+ * <p>Your own treatment answers {@code source.plus(change)}, a blend, or any other water.
+ */
+public interface Treatment {
+
+    /**
+     * Returns the treated water.
+     *
+     * @param source water before the treatment
+     * @return water behind it
+     * @throws NoAnswerException if the treatment cannot do what it was set to with this water
+     */
+    Water treat(Water source);
+
+    /**
+     * Returns what it is, for a ledger.
+     *
+     * @return a few words without a final dot
+     */
+    String name();
+}

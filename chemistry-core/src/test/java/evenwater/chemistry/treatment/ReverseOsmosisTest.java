@@ -1,0 +1,241 @@
+package evenwater.chemistry.treatment;
+
+import static evenwater.chemistry.testing.Amounts.alkalinity;
+import static evenwater.chemistry.testing.Amounts.alkalinityOf;
+import static evenwater.chemistry.testing.Amounts.carbonOf;
+import static evenwater.chemistry.testing.Amounts.celsius;
+import static evenwater.chemistry.testing.Amounts.charge;
+import static evenwater.chemistry.testing.Amounts.mmol;
+import static evenwater.chemistry.testing.Amounts.of;
+import static evenwater.chemistry.testing.Amounts.unmeasuredOf;
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.testing.Waters;
+import evenwater.chemistry.water.Water;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReverseOsmosisTest {
+
+    /** Calcium carries most charge: 4 of 8.5 meq/L of cations. */
+    private static final Water FEED = Water.builder()
+            .total(Ion.CALCIUM, mmol(2))
+            .total(Ion.SODIUM, mmol(3))
+            .total(Ion.POTASSIUM, mmol(1.5))
+            .total(Ion.CHLORIDE, mmol(2.5))
+            .total(Ion.SULFATE, mmol(1))
+            .total(Ion.SILICA, mmol(0.5))
+            .total(Ion.BORIC_ACID, mmol(0.25))
+            .alkalinity(alkalinity(3.5))
+            .carbon(mmol(4.5))
+            .temperature(celsius(15))
+            .build();
+
+    private static final double ROUNDING = 1e-15; // sums of a few meq/L that pass
+
+    @Test
+    void unadjustedIonsPassByTheirRejection() {
+        Water permeate = ReverseOsmosis.rejecting(0.9, 0.98)
+                .rejecting(Ion.BORIC_ACID, 0.4)
+                .adjusting(Ion.SODIUM)
+                .treat(FEED);
+        assertAll(
+                () -> assertEquals(0.02 * 2, of(Ion.CALCIUM, permeate), ROUNDING),
+                () -> assertEquals(0.1 * 1.5, of(Ion.POTASSIUM, permeate), ROUNDING),
+                () -> assertEquals(0.1 * 2.5, of(Ion.CHLORIDE, permeate), ROUNDING),
+                () -> assertEquals(0.02 * 1, of(Ion.SULFATE, permeate), ROUNDING),
+                () -> assertEquals(0.1 * 0.5, of(Ion.SILICA, permeate), ROUNDING),
+                () -> assertEquals(0.6 * 0.25, of(Ion.BORIC_ACID, permeate), ROUNDING),
+                () -> assertEquals(0.1 * 3.5, alkalinityOf(permeate), ROUNDING),
+                () -> assertEquals(-0.1 * 0.5, unmeasuredOf(permeate), ROUNDING), // 3.5 − (4 + 4.5 − 2.5 − 2)
+                // 0.25 + 0.04 + 0.35 − 0.08 − 0.15 + 0.05 meq/L are left for sodium
+                () -> assertEquals(0.46, of(Ion.SODIUM, permeate), ROUNDING));
+    }
+
+    @Test
+    void permeateIsNeutral() {
+        Water permeate = ReverseOsmosis.rejecting(0.93, 0.99).treat(FEED);
+        assertEquals(charge(0), permeate.netCharge());
+        assertEquals(OptionalDouble.empty(), permeate.measuredPH());
+        assertEquals(celsius(15), permeate.temperature());
+    }
+
+    @Test
+    void theMostAbundantSingleChargedIonIsAdjustedAndNamed() {
+        // by rejection 0.08 + 0.45 − 0.25 − 0.04 − 0.35 − 0.05 = −0.16 meq/L, so bicarbonate passes 0.19 and not 0.35;
+        // calcium carries more charge, but keeps the rejection that was stated
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(FEED);
+        assertEquals(Ion.BICARBONATE, streams.adjusted());
+        assertEquals(0.19, alkalinityOf(streams.permeate()), ROUNDING);
+        assertEquals(0.04, of(Ion.CALCIUM, streams.permeate()), ROUNDING);
+        assertEquals(0.3, of(Ion.SODIUM, streams.permeate()), ROUNDING);
+    }
+
+    @Test
+    void alkalinityIsAdjustedWhereBicarbonateCarriesMostCharge() {
+        Water soda = Water.builder()
+                .total(Ion.CALCIUM, mmol(1))
+                .total(Ion.SODIUM, mmol(2))
+                .alkalinity(alkalinity(4))
+                .build();
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(soda);
+        assertEquals(Ion.BICARBONATE, streams.adjusted());
+        assertEquals(0.04 + 0.2, alkalinityOf(streams.permeate()), ROUNDING); // 0.4 by rejection
+    }
+
+    @Test
+    void theNextIonIsAdjustedWhereTheFirstCannotTakeTheExcess() {
+        Water feed = Water.builder()
+                .total(Ion.MAGNESIUM, mmol(5))
+                .total(Ion.SODIUM, mmol(1))
+                .total(Ion.CHLORIDE, mmol(9))
+                .total(Ion.NITRATE, mmol(2))
+                .build();
+        // anions pass 0.1 meq/L too much; chloride passes nothing and cannot pass less, so nitrate does
+        MembraneStreams streams =
+                ReverseOsmosis.rejecting(0.9, 1).rejecting(Ion.CHLORIDE, 1).streams(feed);
+        assertEquals(Ion.NITRATE, streams.adjusted());
+        assertEquals(0.1, of(Ion.NITRATE, streams.permeate()), ROUNDING);
+        // where no single-charged ion is there, one with more charges is adjusted
+        Water epsom = Water.builder()
+                .total(Ion.MAGNESIUM, mmol(5))
+                .total(Ion.SULFATE, mmol(5))
+                .build();
+        assertEquals(
+                Ion.MAGNESIUM,
+                ReverseOsmosis.rejecting(0.9, 1)
+                        .rejecting(Ion.MAGNESIUM, 0.9)
+                        .streams(epsom)
+                        .adjusted());
+    }
+
+    @Test
+    void neutralSolutesAreNeverAdjusted() {
+        Water feed = Water.builder()
+                .total(Ion.SILICA, mmol(50))
+                .total(Ion.SODIUM, mmol(1))
+                .total(Ion.CHLORIDE, mmol(1))
+                .build();
+        assertEquals(
+                Ion.SODIUM, ReverseOsmosis.rejecting(0.9, 0.98).streams(feed).adjusted());
+    }
+
+    @Test
+    void concentrateHoldsWhatThePermeateDoesNot() {
+        MembraneStreams streams =
+                ReverseOsmosis.rejecting(0.9, 0.98).recovering(0.75).streams(FEED);
+        Water concentrate = streams.concentrate();
+        assertAll(
+                () -> assertEquals(celsius(15), concentrate.temperature()),
+                () -> assertEquals((3 - 0.75 * 0.3) / 0.25, of(Ion.SODIUM, concentrate), 1e-14),
+                () -> assertEquals((2 - 0.75 * 0.04) / 0.25, of(Ion.CALCIUM, concentrate), 1e-14),
+                () -> assertEquals((3.5 - 0.75 * 0.19) / 0.25, alkalinityOf(concentrate), 1e-14),
+                () -> assertEquals((-0.5 + 0.75 * 0.05) / 0.25, unmeasuredOf(concentrate), 1e-14),
+                // 1 mmol/L of free CO₂ passes, 0.19 of 3.5 bound
+                () -> assertEquals((4.5 - 0.75 * 1.19) / 0.25, carbonOf(concentrate), 1e-14));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, 0.25, 0.5, 0.9})
+    void permeateAndConcentrateMakeTheFeedAgain(double recovery) {
+        MembraneStreams streams =
+                ReverseOsmosis.rejecting(0.9, 0.98).recovering(recovery).streams(FEED);
+        Water again = streams.concentrate().mixedWith(streams.permeate(), recovery);
+        for (Ion ion : FEED.ions()) {
+            assertEquals(of(ion, FEED), of(ion, again), 1e-14);
+        }
+        assertEquals(3.5, alkalinityOf(again), 1e-14);
+        assertEquals(-0.5, unmeasuredOf(again), 1e-14);
+        assertEquals(4.5, carbonOf(again), 1e-14);
+    }
+
+    @Test
+    void aQuarterOfTheFeedIsRecoveredUnlessSaidOtherwise() {
+        ReverseOsmosis membrane = ReverseOsmosis.rejecting(0.9, 0.98);
+        assertEquals(membrane.recovering(0.25).streams(FEED), membrane.streams(FEED));
+    }
+
+    @Test
+    void dissolvedCarbonDioxidePassesFreely() {
+        // nothing else passes: 4.5 − 3.5 mmol/L of free CO₂ and no alkalinity make an acid permeate
+        Water permeate = ReverseOsmosis.rejecting(1, 1).treat(FEED);
+        assertEquals(1, carbonOf(permeate), ROUNDING);
+        assertEquals(0, alkalinityOf(permeate));
+        assertEquals(1, carbonOf(permeate) - alkalinityOf(permeate), ROUNDING);
+    }
+
+    @Test
+    void unknownCarbonStaysUnknown() {
+        Water feed = Water.builder()
+                .total(Ion.SODIUM, mmol(1))
+                .total(Ion.CHLORIDE, mmol(1))
+                .measuredPH(7)
+                .build();
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(feed);
+        assertEquals(Double.NaN, carbonOf(streams.permeate()));
+        assertEquals(Double.NaN, carbonOf(streams.concentrate()));
+        assertEquals(OptionalDouble.empty(), streams.permeate().measuredPH());
+    }
+
+    @Test
+    void anOpenMembraneLetsAllPass() {
+        MembraneStreams streams = ReverseOsmosis.rejecting(0, 0).streams(FEED);
+        assertEquals(FEED, streams.permeate());
+        assertEquals(FEED, streams.concentrate());
+    }
+
+    @Test
+    void pureWaterStaysPure() {
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(Water.pure());
+        assertEquals(Water.pure(), streams.permeate());
+        assertEquals(Water.pure(), streams.concentrate());
+        assertEquals(Ion.BICARBONATE, streams.adjusted());
+    }
+
+    @Test
+    void mineralAcidPassesAsNegativeAlkalinity() {
+        Water acid =
+                Water.builder().total(Ion.SULFATE, mmol(1)).carbon(mmol(0.5)).build();
+        MembraneStreams streams =
+                ReverseOsmosis.rejecting(0.9, 0.98).adjusting(Ion.BICARBONATE).streams(acid);
+        assertEquals(0.02, of(Ion.SULFATE, streams.permeate()), ROUNDING);
+        assertEquals(-0.04, alkalinityOf(streams.permeate()), ROUNDING);
+        assertEquals(0.5, carbonOf(streams.permeate())); // all of it free
+    }
+
+    @Test
+    void ownIonsPassByTheirCharge() {
+        Water feed = Water.builder()
+                .total(Waters.LEAD, mmol(1))
+                .total(Waters.PERCHLORATE, mmol(1))
+                .total(Waters.UREA, mmol(1))
+                .total(Ion.CHLORIDE, mmol(1))
+                .build();
+        Water permeate = ReverseOsmosis.rejecting(0.9, 0.98)
+                .rejecting(Waters.UREA, 0.25)
+                .adjusting(Waters.LEAD)
+                .treat(feed);
+        assertAll(
+                // 0.02 by rejection, and 0.08 more against 0.1 of each anion
+                () -> assertEquals(0.1, of(Waters.LEAD, permeate), ROUNDING),
+                () -> assertEquals(0.1, of(Waters.PERCHLORATE, permeate), ROUNDING),
+                () -> assertEquals(0.75, of(Waters.UREA, permeate), ROUNDING));
+    }
+
+    @Test
+    void itsNameSaysWhatItRejects() {
+        assertEquals(
+                "reverse osmosis rejecting 96 % of single-charged and 98.5 % of multiple-charged ions, "
+                        + "40 % of B(OH)₃, 88 % of HCO₃⁻",
+                ReverseOsmosis.rejecting(0.96, 0.985)
+                        .rejecting(Ion.BORIC_ACID, 0.4)
+                        .rejecting(Ion.BICARBONATE, 0.9)
+                        .rejecting(Ion.BICARBONATE, 0.88)
+                        .recovering(0.3)
+                        .name());
+    }
+}

@@ -1,0 +1,206 @@
+package evenwater.chemistry.treatment;
+
+import static evenwater.chemistry.testing.Amounts.alkalinity;
+import static evenwater.chemistry.testing.Amounts.celsius;
+import static evenwater.chemistry.testing.Amounts.charge;
+import static evenwater.chemistry.testing.Amounts.grams;
+import static evenwater.chemistry.testing.Amounts.hardness;
+import static evenwater.chemistry.testing.Amounts.litres;
+import static evenwater.chemistry.testing.Amounts.mmol;
+import static evenwater.chemistry.testing.Amounts.of;
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.testing.Refused;
+import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Trains, their ledgers and treatments of one's own. */
+class TrainTest {
+
+    private static final Water WELL = Water.builder()
+            .total(Ion.CALCIUM, mmol(2.5))
+            .total(Ion.MAGNESIUM, mmol(1))
+            .total(Ion.SODIUM, mmol(0.7))
+            .total(Ion.CHLORIDE, mmol(0.9))
+            .total(Ion.SULFATE, mmol(0.6))
+            .alkalinity(alkalinity(5.3))
+            .carbon(mmol(6.1))
+            .build();
+
+    /** Takes out CO₂ until as much is left as alkalinity binds: a treatment of a user's own. */
+    private record Aeration(double left) implements Treatment {
+
+        @Override
+        public Water treat(Water source) {
+            double carbon = source.carbon().orElseThrow().getValue();
+            return source.plus(Change.of(Map.of(Ion.CARBON_DIOXIDE, mmol(left - carbon))));
+        }
+
+        @Override
+        public String name() {
+            return "aeration";
+        }
+    }
+
+    private static final Softener SOFTENER = Softener.withSodium().bypassFor(hardness(1));
+    private static final ReverseOsmosis MEMBRANE = ReverseOsmosis.rejecting(0.95, 0.98);
+    private static final Dosing DOSING = Dosing.of(Compound.CALCIUM_CHLORIDE_DIHYDRATE, grams(1.47008), litres(20));
+    private static final Train TRAIN = Train.of(new Aeration(5.5), SOFTENER, MEMBRANE, DOSING);
+
+    @Test
+    void aTrainTreatsOneAfterTheOther() {
+        Water expected = DOSING.treat(MEMBRANE.treat(SOFTENER.treat(new Aeration(5.5).treat(WELL))));
+        assertEquals(expected, TRAIN.treat(WELL));
+        assertEquals(expected, TRAIN.run(WELL).result());
+    }
+
+    @Test
+    void orderMatters() {
+        Water blended = Train.of(SOFTENER, DOSING).treat(WELL);
+        Water dosedFirst = Train.of(DOSING, SOFTENER).treat(WELL);
+        assertEquals(1.5, blended.hardness().getValue(), 1e-15);
+        assertEquals(1, dosedFirst.hardness().getValue(), 1e-15);
+    }
+
+    @Test
+    void everyStageIsInTheLedger() {
+        Ledger ledger = TRAIN.run(WELL);
+        assertSame(WELL, ledger.source());
+        assertEquals(
+                List.of(
+                        "aeration",
+                        "softener with sodium, bypass for 1 mmol/L",
+                        "reverse osmosis rejecting 95 % of single-charged and 98 % of multiple-charged ions",
+                        "1.47008 g of calcium chloride dihydrate in 20 L"),
+                ledger.stages().stream().map(Stage::name).toList());
+        Water before = WELL;
+        for (Stage stage : ledger.stages()) {
+            assertSame(before, stage.before());
+            assertEquals(Change.between(stage.before(), stage.after()), stage.change());
+            before = stage.after();
+        }
+        assertSame(before, ledger.result());
+    }
+
+    @Test
+    void startAndLedgerMakeTheEnd() {
+        Ledger ledger = TRAIN.run(WELL);
+        Water again = WELL;
+        for (Stage stage : ledger.stages()) {
+            again = again.plus(stage.change());
+        }
+        for (Ion ion : WELL.ions()) {
+            assertEquals(of(ion, ledger.result()), of(ion, again), 4e-15, ion::symbol); // roundings of up to 8 mmol/L
+            assertEquals(of(ion, ledger.result()), of(ion, WELL.plus(ledger.change())), 4e-15, ion::symbol);
+        }
+    }
+
+    @Test
+    void chargesOfEveryLineCancel() {
+        for (Stage stage : TRAIN.run(WELL).stages()) {
+            assertEquals(
+                    0,
+                    stage.change().netCharge().in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE),
+                    1e-12,
+                    stage::name);
+        }
+    }
+
+    @Test
+    void onlyTheMembraneMovesUnmeasuredCharge() {
+        List<Stage> stages = TRAIN.run(WELL).stages();
+        EquivalentConcentration none = charge(0);
+        assertAll(
+                () -> assertEquals(none, stages.get(0).change().unmeasuredCharge()),
+                () -> assertEquals(none, stages.get(1).change().unmeasuredCharge()),
+                // all but 5 % of the −0.3 meq/L: 5.3 − (7 + 0.7 − 0.9 − 1.2)
+                () -> assertEquals(
+                        0.95 * 0.3, stages.get(2).change().unmeasuredCharge().getValue(), 1e-15),
+                () -> assertEquals(none, stages.get(3).change().unmeasuredCharge()));
+    }
+
+    @Test
+    void theLedgerSumsUp() {
+        Ledger ledger = Train.of(SOFTENER, DOSING).run(WELL);
+        // 2.5 mmol/L of hardness against 5 of sodium, then 0.5 mmol/L of CaCl₂
+        assertEquals(5, of(Ion.SODIUM, ledger.change()), 1e-14);
+        assertEquals(1, of(Ion.CHLORIDE, ledger.change()), 1e-14);
+        assertEquals(alkalinity(0), ledger.change().alkalinity());
+    }
+
+    @Test
+    void aTrainWithoutTreatmentsIsAPipe() {
+        Train pipe = Train.of();
+        assertAll(
+                () -> assertSame(WELL, pipe.treat(WELL)),
+                () -> assertSame(WELL, pipe.run(WELL).result()),
+                () -> assertEquals(Change.of(Map.of()), pipe.run(WELL).change()),
+                () -> assertEquals(List.of(), pipe.run(WELL).stages()),
+                () -> assertEquals("", pipe.name()));
+    }
+
+    @Test
+    void aTrainIsATreatmentOfATrain() {
+        Train outer = Train.of(Train.of(SOFTENER, DOSING), Blending.withPureWater(0.5));
+        assertEquals(Train.of(SOFTENER, DOSING).treat(WELL).dilutedBy(2), outer.treat(WELL));
+        assertEquals(2, outer.run(WELL).stages().size());
+        assertEquals(
+                "softener with sodium, bypass for 1 mmol/L, then 1.47008 g of calcium chloride dihydrate in 20 L",
+                outer.run(WELL).stages().get(0).name());
+        assertEquals(
+                "aeration, then aeration",
+                Train.of(new Aeration(6), new Aeration(5)).name());
+    }
+
+    @Test
+    void theListIsCopiedAndFixed() {
+        List<Treatment> treatments = new ArrayList<>(List.of(SOFTENER));
+        Train train = Train.of(treatments);
+        treatments.add(DOSING);
+        assertEquals(List.of(SOFTENER), train.treatments());
+        assertThrows(
+                UnsupportedOperationException.class, () -> train.treatments().add(DOSING));
+        List<Stage> stages = new ArrayList<>();
+        Ledger ledger = new Ledger(WELL, stages);
+        stages.add(new Stage("x", WELL, Change.of(Map.of()), Water.pure()));
+        assertEquals(WELL, ledger.result());
+        assertThrows(UnsupportedOperationException.class, () -> ledger.stages().clear());
+    }
+
+    @Test
+    void aTreatmentThatCannotDoItsWorkStopsTheTrain() {
+        Train train = Train.of(Softener.withSodium(), SOFTENER);
+        String message =
+                "wanted hardness 1 mmol/L is above the 0 mmol/L of the raw water: a softener cannot add hardness";
+        Refused.withoutAnswer(message, List.of(hardness(1), hardness(0)), () -> train.run(WELL));
+        Refused.withoutAnswer(message, List.of(hardness(1), hardness(0)), () -> train.treat(WELL));
+    }
+
+    @Test
+    void aTreatmentThatHeatsLeavesTheBooksAlone() {
+        Treatment heater = new Treatment() {
+            @Override
+            public Water treat(Water source) {
+                return source.with(celsius(60));
+            }
+
+            @Override
+            public String name() {
+                return "heater";
+            }
+        };
+        Ledger ledger = Train.of(heater).run(WELL);
+        assertEquals(celsius(60), ledger.result().temperature());
+        assertEquals(Change.of(Map.of()), ledger.change());
+    }
+}
