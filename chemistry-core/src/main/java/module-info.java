@@ -4,6 +4,7 @@ module evenwater.chemistry {
     requires tech.units.indriya; // how units are made; in no signature of ours
     requires static org.jspecify; // annotations only
 
+    exports evenwater.chemistry.analysis;
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;

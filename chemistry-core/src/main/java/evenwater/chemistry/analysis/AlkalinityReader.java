@@ -1,0 +1,152 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.substance.Ion;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the alkalinity from whatever a report says of it. */
+final class AlkalinityReader {
+
+    private static final double AGREE = 0.05;
+    private static final Map<Kind, Integer> EQUIVALENTS =
+            Map.of(Kind.BICARBONATE, 1, Kind.CARBONATE, 2, Kind.HYDROXIDE, 1);
+
+    private final LabReport report;
+    private final OpenPoints open;
+    private final List<String> assumptions;
+    private final List<String> findings;
+
+    /**
+     * What a report says of the alkalinity.
+     *
+     * @param amount in meq/L; null if it must close the ion balance
+     * @param measured false if it is not there, or only a lower bound of it
+     */
+    record Reading(OpenPoints.@Nullable Amount amount, boolean measured) {}
+
+    AlkalinityReader(LabReport report, OpenPoints open, List<String> assumptions, List<String> findings) {
+        this.report = report;
+        this.open = open;
+        this.assumptions = assumptions;
+        this.findings = findings;
+    }
+
+    Reading read() {
+        Entry alkalinity = report.entry(Kind.ALKALINITY);
+        Entry strict = report.entry(Kind.CARBONATE_HARDNESS);
+        if (strict != null) {
+            refuseAboveHardness(strict);
+        }
+        List<Entry> forms = new ArrayList<>();
+        for (Kind kind : List.of(Kind.BICARBONATE, Kind.CARBONATE, Kind.HYDROXIDE)) {
+            Entry entry = report.entry(kind);
+            if (entry != null) {
+                forms.add(entry);
+            }
+        }
+        boolean withBicarbonate = report.entry(Kind.BICARBONATE) != null;
+        if (alkalinity != null) {
+            compare(alkalinity, forms, withBicarbonate);
+            compare("alkalinity " + alkalinity.stated(), alkalinity.high(), strict);
+            return new Reading(open.amount(alkalinity), true);
+        }
+        if (withBicarbonate || (!forms.isEmpty() && strict == null)) {
+            assumptions.add(
+                    withBicarbonate
+                            ? "alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated"
+                            : "bicarbonate not stated: alkalinity taken as carbonate and hydroxide, only its lower bound");
+            double high =
+                    forms.stream().mapToDouble(e -> equivalents(e) * e.high()).sum();
+            compare(forms.get(0).key().name() + " " + forms.get(0).stated(), high, strict);
+            return new Reading(sum(forms), withBicarbonate);
+        }
+        if (strict != null) {
+            boolean measured = isBelowHardness(strict);
+            OpenPoints.Amount amount = open.amount(strict);
+            return new Reading(points -> 2 * amount.at(points), measured);
+        }
+        assumptions.add("alkalinity not measured: taken as what the measured ions leave, at least 0");
+        return new Reading(null, false);
+    }
+
+    private OpenPoints.Amount sum(List<Entry> forms) {
+        List<OpenPoints.Amount> parts = new ArrayList<>();
+        for (Entry entry : forms) {
+            OpenPoints.Amount amount = open.amount(entry);
+            int equivalents = equivalents(entry);
+            parts.add(points -> equivalents * amount.at(points));
+        }
+        return points -> parts.stream().mapToDouble(part -> part.at(points)).sum();
+    }
+
+    private static int equivalents(Entry form) {
+        return Objects.requireNonNull(EQUIVALENTS.get(form.key().kind()));
+    }
+
+    /** Without bicarbonate the other forms are a part, which disagrees only if it is more than the whole. */
+    private void compare(Entry alkalinity, List<Entry> forms, boolean complete) {
+        double sum =
+                forms.stream().mapToDouble(e -> equivalents(e) * e.middle()).sum();
+        double wanted = Math.max(0, alkalinity.middle()); // mineral acid leaves no bicarbonate
+        double difference = sum - wanted;
+        double allowed = AGREE * wanted;
+        if (!forms.isEmpty() && (complete ? Math.abs(difference) : difference) > allowed) {
+            findings.add(String.format(
+                    Locale.ROOT,
+                    "alkalinity %s disagrees with bicarbonate and carbonate, which make %.3f meq/L; used the first",
+                    alkalinity.stated(),
+                    sum));
+        }
+    }
+
+    private void compare(String stated, double milliequivalents, @Nullable Entry strict) {
+        if (strict == null) {
+            return;
+        }
+        double smaller = Math.min(milliequivalents / 2, leastHardness());
+        if (strict.high() < smaller * (1 - AGREE)) {
+            findings.add(stated + " disagrees with the carbonate hardness " + strict.stated()
+                    + ", which is the smaller of alkalinity and hardness; used the first");
+        }
+        if (2 * strict.low() > milliequivalents + AGREE * Math.abs(milliequivalents)) {
+            findings.add(stated + " disagrees with the carbonate hardness " + strict.stated()
+                    + ", which is never more; used the first");
+        }
+    }
+
+    /** Carbonate hardness in the strict sense is the smaller of hardness and alkalinity. */
+    private boolean isBelowHardness(Entry strict) {
+        boolean below = strict.high() < 0.999 * leastHardness();
+        assumptions.add(
+                below
+                        ? "alkalinity taken from the carbonate hardness, which is below the hardness"
+                        : "alkalinity taken as the carbonate hardness, which is only its lower bound");
+        return below;
+    }
+
+    private void refuseAboveHardness(Entry strict) {
+        Entry hardness = report.entry(Kind.HARDNESS);
+        if (hardness != null && strict.low() > hardness.high() * (1 + AGREE)) {
+            throw new UnusableReportException(
+                    Math.max(strict.line(), hardness.line()),
+                    "carbonate hardness " + strict.stated() + " is more than the hardness " + hardness.stated()
+                            + ": as a part of it it cannot be; if it is the KH of a kit, call it KH");
+        }
+    }
+
+    /** The least that the hardness may be, in mmol/L; 0 if nothing tells. */
+    private double leastHardness() {
+        Entry hardness = report.entry(Kind.HARDNESS);
+        if (hardness != null) {
+            return hardness.low();
+        }
+        Entry calcium = report.entry(Ion.CALCIUM);
+        Entry magnesium = report.entry(Ion.MAGNESIUM);
+        return calcium == null || magnesium == null ? 0 : calcium.low() + magnesium.low();
+    }
+}

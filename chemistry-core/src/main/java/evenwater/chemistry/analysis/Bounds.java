@@ -1,0 +1,56 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.quantity.WaterQuantity;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * A result and the range in which it may lie, given what the report leaves open.
+ *
+ * @param <Q> kind of the result
+ * @param low the least it may be
+ * @param value the best guess: the middle of every interval and the assumptions as stated
+ * @param high the most it may be
+ */
+public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
+
+    /**
+     * Checks the order.
+     *
+     * @param low see the record
+     * @param value see the record
+     * @param high see the record
+     */
+    public Bounds {
+        Objects.requireNonNull(low, "low");
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(high, "high");
+        if (low.compareTo(value) > 0 || value.compareTo(high) > 0) {
+            throw new IllegalArgumentException("bounds must be in order, but were " + low + ", " + value + ", " + high);
+        }
+    }
+
+    /**
+     * Tells whether the report leaves nothing open for this result.
+     *
+     * @return true if low and high are the same amount
+     */
+    public boolean isExact() {
+        return low.isEquivalentTo(high);
+    }
+
+    /**
+     * Returns the result for people, such as {@code 174 mg/L (173 to 175)}.
+     *
+     * @param locale whose decimal sign to use
+     * @param significantDigits digits to keep; 1 to 17
+     * @return rounded text; the value alone if it is exact
+     */
+    public String toText(Locale locale, int significantDigits) {
+        String text = value.toText(locale, significantDigits);
+        return isExact()
+                ? text
+                : text + " (" + low.toText(locale, significantDigits) + " to " + high.toText(locale, significantDigits)
+                        + ")";
+    }
+}

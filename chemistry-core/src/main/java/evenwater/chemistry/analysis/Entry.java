@@ -1,0 +1,55 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.substance.Ion;
+import java.util.Comparator;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One reading of a report in the canonical unit of its kind: mmol/L of an ion or of hardness, meq/L of alkalinity, µS/cm, K, mg/L.
+ *
+ * @param key what was read
+ * @param low the least it may be
+ * @param high the most it may be; {@code low} if it was measured
+ * @param stated the reading as it was written, for messages
+ * @param line where it stands; 0 if it was not read from text
+ */
+record Entry(Key key, double low, double high, String stated, int line) {
+
+    /** Which of several readings of one thing is used, in whatever order they come: the narrowest, then the larger. */
+    static final Comparator<Entry> PREFERRED = Comparator.comparingDouble((Entry e) -> e.high - e.low)
+            .thenComparing(Entry::high, Comparator.reverseOrder());
+
+    /** What a reading is of. */
+    record Key(Kind kind, @Nullable Ion ion) {
+
+        String name() {
+            if (kind == Kind.PH) {
+                return "pH";
+            }
+            return ion == null ? kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') : ion.name();
+        }
+    }
+
+    boolean isInterval() {
+        return low != high;
+    }
+
+    double middle() {
+        return (low + high) / 2;
+    }
+
+    /**
+     * Tells whether two readings of one thing agree: they overlap or differ by no more than rounding of a report: 2 %, 0.1 of a pH, half
+     * a kelvin.
+     */
+    boolean agreesWith(Entry that) {
+        double gap = Math.max(low, that.low) - Math.min(high, that.high);
+        return switch (key.kind()) {
+            case PH -> gap <= 0.1 + 1e-9;
+            case TEMPERATURE -> gap <= 0.5 + 1e-9;
+            default -> gap <= 0.02 * Math.max(Math.abs(high), Math.abs(that.high));
+        };
+    }
+}

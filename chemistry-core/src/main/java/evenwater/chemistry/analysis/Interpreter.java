@@ -1,0 +1,150 @@
+package evenwater.chemistry.analysis;
+
+import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
+import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
+
+import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Water;
+import evenwater.chemistry.water.WaterBuilder;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Makes a water of a report: decides what each amount is, as a function of the points that the report leaves open. */
+final class Interpreter {
+
+    private final LabReport report;
+    private final Assumptions assumed;
+    private final OpenPoints open = new OpenPoints();
+    private final List<String> assumptions;
+    private final List<String> findings = new ArrayList<>();
+    private final Map<Ion, OpenPoints.Amount> totals = new LinkedHashMap<>();
+    private OpenPoints.@Nullable Amount alkalinity;
+    private OpenPoints.@Nullable Point carrier;
+
+    /** Metals of which a laboratory weighs all forms, also those that carry another charge or none. */
+    private static final List<Ion> WEIGHED =
+            List.of(Ion.IRON_II, Ion.MANGANESE_II, Ion.ZINC, Ion.COPPER_II, Ion.ALUMINIUM);
+
+    Interpreter(LabReport report, Assumptions assumed) {
+        this.report = report;
+        this.assumed = assumed;
+        this.assumptions = new ArrayList<>(report.notes());
+    }
+
+    Interpretation interpret() {
+        for (Entry entry : report.ions()) {
+            totals.put(Objects.requireNonNull(entry.key().ion()), open.amount(entry));
+        }
+        Set<Ion> measured = new HashSet<>(totals.keySet());
+        measured.addAll(new HardnessReader(report, assumed, open, assumptions, findings).read(totals));
+        AlkalinityReader.Reading reading = new AlkalinityReader(report, open, assumptions, findings).read();
+        alkalinity = reading.amount();
+        for (Ion metal : WEIGHED) {
+            if (totals.containsKey(metal)) {
+                assumptions.add(metal.name().replace("(II)", "") + " counted as dissolved " + metal);
+            }
+        }
+        if (report.entry(Kind.TEMPERATURE) == null) {
+            assumptions.add("temperature not stated: 25 °C");
+        }
+        open.describe(assumptions);
+        List<String> notMeasured = notMeasured(measured, reading.measured());
+        noteCarrier();
+        return new Interpretation(
+                report, new Corners(open.nominal(), this::water), assumptions, findings, notMeasured, measured);
+    }
+
+    private static List<String> notMeasured(Set<Ion> measured, boolean alkalinity) {
+        List<String> missing = new ArrayList<>();
+        for (Ion ion : List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE)) {
+            if (!measured.contains(ion)) {
+                missing.add(ion.name());
+            }
+        }
+        if (!alkalinity) {
+            missing.add("alkalinity");
+        }
+        return missing;
+    }
+
+    /** Tells who carries the charge that nobody measured, and opens the choice. */
+    private void noteCarrier() {
+        double unmeasured = charge(bare(open.nominal()));
+        Ion ion = (unmeasured < 0 ? assumed.anion() : assumed.cation()).orElse(null);
+        if (ion != null && unmeasured != 0) {
+            carrier = open.point(0);
+            assumptions.add(String.format(
+                    Locale.ROOT,
+                    "%.3f meq/L that nobody measured counted as %s; the bounds also try %s",
+                    Math.abs(unmeasured),
+                    ion.name(),
+                    alternative(ion).name()));
+        }
+    }
+
+    private static Ion alternative(Ion carrier) {
+        if (carrier.chargeNumber() < 0) {
+            return carrier.equals(Ion.SULFATE) ? Ion.CHLORIDE : Ion.SULFATE;
+        }
+        return carrier.equals(Ion.POTASSIUM) ? Ion.SODIUM : Ion.POTASSIUM;
+    }
+
+    /** The water at given positions of the open points. */
+    private Water water(double[] at) {
+        Water bare = bare(at);
+        double unmeasured = charge(bare);
+        Ion ion = (unmeasured < 0 ? assumed.anion() : assumed.cation()).orElse(null);
+        if (ion == null || unmeasured == 0) {
+            return bare;
+        }
+        double toOther = carrier == null ? 0 : carrier.at(at);
+        WaterBuilder builder = withoutAlkalinity(at);
+        add(builder, bare, ion, unmeasured * (1 - toOther));
+        add(builder, bare, alternative(ion), unmeasured * toOther);
+        // closing by alkalinity leaves no charge at all; the alkalinity comes out as it was, give or take a rounding
+        return builder.unmeasuredCharge(EquivalentConcentration.of(0, MILLIEQUIVALENT_PER_LITRE))
+                .build();
+    }
+
+    private static double charge(Water water) {
+        return water.unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE);
+    }
+
+    /** Adds so much of an ion that it carries a charge in meq/L. */
+    private static void add(WaterBuilder builder, Water bare, Ion ion, double charge) {
+        double millimoles = bare.total(ion).in(MILLIMOLE_PER_LITRE) + charge / ion.chargeNumber();
+        builder.total(ion, AmountConcentration.of(millimoles, MILLIMOLE_PER_LITRE));
+    }
+
+    private Water bare(double[] at) {
+        WaterBuilder builder = withoutAlkalinity(at);
+        double stated = alkalinity == null
+                ? Math.max(0, builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                : alkalinity.at(at);
+        return builder.alkalinity(Alkalinity.of(stated, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                .build();
+    }
+
+    private WaterBuilder withoutAlkalinity(double[] at) {
+        WaterBuilder builder = Water.builder();
+        totals.forEach((ion, amount) -> builder.total(ion, AmountConcentration.of(amount.at(at), MILLIMOLE_PER_LITRE)));
+        Entry temperature = report.entry(Kind.TEMPERATURE);
+        if (temperature != null) {
+            builder.temperature(WaterUnits.temperature(temperature.high(), WaterUnits.KELVIN));
+        }
+        report.pH().ifPresent(builder::measuredPH);
+        return builder;
+    }
+}

@@ -1,0 +1,252 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.CompensatedHardness;
+import evenwater.chemistry.quantity.Conductivity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Ion;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Builds a {@link LabReport} from quantities.
+ *
+ * <p>Stating something twice replaces it. Not thread-safe.
+ */
+public final class LabReportBuilder {
+
+    private final Map<Entry.Key, Entry> entries = new LinkedHashMap<>();
+
+    LabReportBuilder() {}
+
+    /**
+     * States the total hardness (GH of aquarists).
+     *
+     * @param hardness 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder hardness(Quantity<Hardness> hardness) {
+        return hardness(Kind.HARDNESS, hardness);
+    }
+
+    /**
+     * States the hardness by calcium.
+     *
+     * @param hardness 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder calciumHardness(Quantity<Hardness> hardness) {
+        return hardness(Kind.CALCIUM_HARDNESS, hardness);
+    }
+
+    /**
+     * States the hardness by magnesium.
+     *
+     * @param hardness 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder magnesiumHardness(Quantity<Hardness> hardness) {
+        return hardness(Kind.MAGNESIUM_HARDNESS, hardness);
+    }
+
+    /**
+     * States a laboratory's carbonate hardness in the strict sense, min(hardness, alkalinity): a lower bound of alkalinity.
+     *
+     * <p>The KH of a hobby kit is {@link #alkalinity}, not this.
+     *
+     * @param hardness 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder strictCarbonateHardness(Quantity<Hardness> hardness) {
+        return hardness(Kind.CARBONATE_HARDNESS, hardness);
+    }
+
+    private LabReportBuilder hardness(Kind kind, Quantity<Hardness> hardness) {
+        Hardness stated = Hardness.from(hardness);
+        return put(
+                kind,
+                null,
+                notNegative(stated.in(Hardness.MILLIMOLE_PER_LITRE), new Entry.Key(kind, null), stated),
+                stated);
+    }
+
+    /**
+     * States the hardness that the softening trade compensated for iron; kept beside the water, never in it.
+     *
+     * @param hardness 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder compensatedHardness(Quantity<CompensatedHardness> hardness) {
+        CompensatedHardness stated = CompensatedHardness.from(hardness);
+        double grains = stated.in(CompensatedHardness.GRAIN_PER_US_GALLON);
+        return put(
+                Kind.COMPENSATED_HARDNESS,
+                null,
+                notNegative(grains, new Entry.Key(Kind.COMPENSATED_HARDNESS, null), stated),
+                stated);
+    }
+
+    /**
+     * States the alkalinity (KH of aquarists).
+     *
+     * @param alkalinity may be negative, where there is mineral acid
+     * @return this builder
+     */
+    public LabReportBuilder alkalinity(Quantity<Alkalinity> alkalinity) {
+        Alkalinity stated = Alkalinity.from(alkalinity);
+        return put(Kind.ALKALINITY, null, stated.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), stated);
+    }
+
+    /**
+     * States the total amount of an ion, all its forms together.
+     *
+     * @param ion a reference form, such as NH₄⁺ for all ammonia; HCO₃⁻, CO₃²⁻ and OH⁻ become alkalinity
+     * @param concentration 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if the ion is counted in another form or the amount is negative
+     */
+    public LabReportBuilder total(Ion ion, Quantity<AmountConcentration> concentration) {
+        AmountConcentration stated = AmountConcentration.from(concentration);
+        Kind kind = kind(ion);
+        double millimoles = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
+        return put(kind, ion, notNegative(millimoles, new Entry.Key(kind, ion), stated), stated);
+    }
+
+    /**
+     * States that an ion is below a detection limit: anything from 0 to the limit.
+     *
+     * @param ion as in {@link #total}
+     * @param limit above 0
+     * @return this builder
+     * @throws IllegalArgumentException if the ion is counted in another form or the limit is not positive
+     */
+    public LabReportBuilder totalBelow(Ion ion, Quantity<AmountConcentration> limit) {
+        AmountConcentration stated = AmountConcentration.from(limit);
+        double high = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
+        Entry.Key key = new Entry.Key(kind(ion), ion);
+        if (!(high > 0)) {
+            throw new IllegalArgumentException(
+                    "detection limit of " + key.name() + " must be positive, but was " + stated);
+        }
+        entries.put(key, new Entry(key, 0, high, "<" + stated, 0));
+        return this;
+    }
+
+    private static Kind kind(Ion ion) {
+        Objects.requireNonNull(ion, "ion");
+        if (ion.equals(Ion.BICARBONATE)) {
+            return Kind.BICARBONATE;
+        }
+        if (ion.equals(Ion.CARBONATE)) {
+            return Kind.CARBONATE;
+        }
+        if (ion.equals(Ion.HYDROXIDE)) {
+            return Kind.HYDROXIDE;
+        }
+        if (ion.referenceForm().equals(Ion.CARBON_DIOXIDE)
+                || ion.referenceForm().equals(Ion.WATER)) {
+            throw new IllegalArgumentException(
+                    ion + " is not reported on its own: a water counts it in its inorganic carbon or alkalinity");
+        }
+        if (!ion.isReferenceForm()) {
+            throw new IllegalArgumentException(
+                    ion + " is not reported on its own: it is counted in " + ion.referenceForm());
+        }
+        return Kind.ION;
+    }
+
+    /**
+     * States the measured pH.
+     *
+     * @param reading no unit; 0 to 14
+     * @return this builder
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public LabReportBuilder pH(double reading) {
+        if (!(reading >= 0 && reading <= 14)) {
+            throw new IllegalArgumentException("pH must be from 0 to 14, but was " + reading);
+        }
+        return put(Kind.PH, null, reading, reading);
+    }
+
+    /**
+     * States the measured conductivity at 25 °C.
+     *
+     * @param conductivity 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder conductivity(Quantity<Conductivity> conductivity) {
+        Conductivity stated = Conductivity.from(conductivity);
+        double value = stated.in(Conductivity.MICROSIEMENS_PER_CENTIMETRE);
+        return put(Kind.CONDUCTIVITY, null, notNegative(value, new Entry.Key(Kind.CONDUCTIVITY, null), stated), stated);
+    }
+
+    /**
+     * States the measured dissolved solids.
+     *
+     * @param solids 0 or more
+     * @return this builder
+     */
+    public LabReportBuilder dissolvedSolids(Quantity<MassConcentration> solids) {
+        MassConcentration stated = MassConcentration.from(solids);
+        double value = stated.in(MassConcentration.MILLIGRAM_PER_LITRE);
+        return put(
+                Kind.DISSOLVED_SOLIDS,
+                null,
+                notNegative(value, new Entry.Key(Kind.DISSOLVED_SOLIDS, null), stated),
+                stated);
+    }
+
+    /**
+     * States the temperature of the water.
+     *
+     * @param temperature from 0 to 100 °C
+     * @return this builder
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public LabReportBuilder temperature(Quantity<Temperature> temperature) {
+        WaterQuantity<Temperature> stated = WaterUnits.temperature(temperature);
+        double kelvin = stated.in(WaterUnits.KELVIN);
+        if (!RowLimits.isLiquid(kelvin)) {
+            throw new IllegalArgumentException("temperature must be from 0 °C to 100 °C, but was " + stated);
+        }
+        return put(Kind.TEMPERATURE, null, kelvin, stated);
+    }
+
+    private static double notNegative(double value, Entry.Key key, Object stated) {
+        if (value < 0) {
+            throw new IllegalArgumentException(key.name() + " must not be negative, but was " + stated);
+        }
+        return value;
+    }
+
+    private LabReportBuilder put(Kind kind, @Nullable Ion ion, double value, Object stated) {
+        Entry.Key key = new Entry.Key(kind, ion);
+        entries.put(key, new Entry(key, value, value, stated.toString(), 0));
+        return this;
+    }
+
+    /**
+     * Returns the report.
+     *
+     * @return what was stated
+     * @throws UnusableReportException if nothing was stated
+     */
+    public LabReport build() {
+        if (entries.isEmpty()) {
+            throw new UnusableReportException(
+                    0, "no reading that can be used, such as hardness, alkalinity, calcium or sodium");
+        }
+        return new LabReport(new LinkedHashMap<>(entries), List.of(), List.of());
+    }
+}

@@ -1,0 +1,55 @@
+package evenwater.chemistry.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What a report leaves open: each point moves from 0 to 1, and amounts are functions of where the points stand. */
+final class OpenPoints {
+
+    /** An amount that depends on the open points. */
+    @FunctionalInterface
+    interface Amount {
+        double at(double[] points);
+    }
+
+    /** One open point. */
+    record Point(int index) {
+        double at(double[] points) {
+            return points[index];
+        }
+    }
+
+    private final List<Double> nominal = new ArrayList<>();
+    private final List<String> intervals = new ArrayList<>();
+
+    /** Opens a point with a best guess from 0 to 1. */
+    Point point(double bestGuess) {
+        nominal.add(bestGuess);
+        return new Point(nominal.size() - 1);
+    }
+
+    /** The amount of a reading: a number, or anything from 0 to a detection limit, by best guess its middle. */
+    Amount amount(Entry entry) {
+        if (!entry.isInterval()) {
+            return points -> entry.low();
+        }
+        Point point = point(0.5);
+        intervals.add(entry.key().name() + " " + entry.stated());
+        return points -> entry.low() + point.at(points) * (entry.high() - entry.low());
+    }
+
+    void describe(List<String> assumptions) {
+        if (!intervals.isEmpty()) {
+            assumptions.add(intervals.stream()
+                    .collect(Collectors.joining(
+                            ", ",
+                            "below the detection limit: ",
+                            "; half the limit as best guess, 0 to the limit in the bounds")));
+        }
+    }
+
+    double[] nominal() {
+        return nominal.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

@@ -1,0 +1,186 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.quantity.MassConcentration;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Quantity;
+
+/**
+ * What the caller knows about a report that its text leaves open.
+ *
+ * <p>Without an option, whatever may be read in two ways is refused with both readings. Immutable and thread-safe.
+ */
+public final class ReportOptions {
+
+    private final DecimalSign decimalSign;
+    private final Map<String, String> bases;
+    private final Map<String, String> units;
+    private final Map<String, String> names;
+    private final Set<String> ignored;
+    private final Optional<MassConcentration> density;
+
+    private ReportOptions(
+            DecimalSign decimalSign,
+            Map<String, String> bases,
+            Map<String, String> units,
+            Map<String, String> names,
+            Set<String> ignored,
+            Optional<MassConcentration> density) {
+        this.decimalSign = decimalSign;
+        this.bases = bases;
+        this.units = units;
+        this.names = names;
+        this.ignored = ignored;
+        this.density = density;
+    }
+
+    /**
+     * Returns options that settle nothing.
+     *
+     * @return the strictest reading
+     */
+    public static ReportOptions none() {
+        return new ReportOptions(DecimalSign.UNSTATED, Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty());
+    }
+
+    /**
+     * Says what a comma in a number means.
+     *
+     * @param sign the sign of decimals
+     * @return the options
+     */
+    public ReportOptions with(DecimalSign sign) {
+        return new ReportOptions(Objects.requireNonNull(sign, "sign"), bases, units, names, ignored, density);
+    }
+
+    /**
+     * Says what a mass without a basis is expressed as.
+     *
+     * @param analyte such as "nitrate"
+     * @param basis such as "N" or "NO3"
+     * @return the options
+     * @throws UnusableReportException if the analyte is not known
+     */
+    public ReportOptions basis(String analyte, String basis) {
+        return new ReportOptions(
+                decimalSign, added(bases, known(analyte), basis(basis)), units, names, ignored, density);
+    }
+
+    /**
+     * Says what unit is meant where it is missing or may be two.
+     *
+     * @param analyte such as "hardness"
+     * @param unit such as "°fH"
+     * @return the options
+     * @throws UnusableReportException if the analyte is not known
+     */
+    public ReportOptions unit(String analyte, String unit) {
+        return new ReportOptions(
+                decimalSign,
+                bases,
+                added(
+                        units,
+                        known(analyte),
+                        Objects.requireNonNull(unit, "unit").strip()),
+                names,
+                ignored,
+                density);
+    }
+
+    /**
+     * Says what a name in the report means.
+     *
+     * @param name as it stands in the report
+     * @param analyte a name that is known
+     * @return the options
+     * @throws UnusableReportException if the analyte is not known
+     */
+    public ReportOptions naming(String name, String analyte) {
+        known(analyte);
+        return new ReportOptions(
+                decimalSign,
+                bases,
+                units,
+                added(names, AnalyteNames.normal(Objects.requireNonNull(name, "name")), analyte),
+                ignored,
+                density);
+    }
+
+    /**
+     * Leaves rows out.
+     *
+     * @param name as it stands in the report
+     * @return the options
+     */
+    public ReportOptions ignoring(String name) {
+        Set<String> more = new HashSet<>(ignored);
+        more.add(AnalyteNames.normal(Objects.requireNonNull(name, "name")));
+        return new ReportOptions(decimalSign, bases, units, names, Set.copyOf(more), density);
+    }
+
+    /**
+     * Says how dense the water is, for readings by mass (mg/kg).
+     *
+     * @param ofWater such as 0.997 kg/L; above 0
+     * @return the options
+     * @throws IllegalArgumentException if it is not positive
+     */
+    public ReportOptions density(Quantity<MassConcentration> ofWater) {
+        MassConcentration stated = MassConcentration.from(ofWater);
+        if (!(stated.in(MassConcentration.KILOGRAM_PER_LITRE) > 0)) {
+            throw new IllegalArgumentException("density must be positive, but was " + stated);
+        }
+        return new ReportOptions(decimalSign, bases, units, names, ignored, Optional.of(stated));
+    }
+
+    private static Map<String, String> added(Map<String, String> map, String key, String value) {
+        Map<String, String> more = new HashMap<>(map);
+        more.put(key, value);
+        return Map.copyOf(more);
+    }
+
+    private static String basis(String text) {
+        return StatedUnit.plain(Objects.requireNonNull(text, "basis").strip());
+    }
+
+    private static String known(String analyte) {
+        return AnalyteNames.find(Objects.requireNonNull(analyte, "analyte"))
+                .orElseThrow(() -> new UnusableReportException(
+                        0,
+                        "unknown analyte '" + analyte + "' in an option"
+                                + AnalyteNames.near(analyte)
+                                        .map(n -> ": did you mean " + n + "?")
+                                        .orElse("")))
+                .analyte()
+                .name();
+    }
+
+    DecimalSign decimalSign() {
+        return decimalSign;
+    }
+
+    Optional<String> basisOf(Analyte analyte) {
+        return Optional.ofNullable(bases.get(analyte.name()));
+    }
+
+    Optional<String> unitOf(Analyte analyte) {
+        return Optional.ofNullable(units.get(analyte.name()));
+    }
+
+    /** What a name of the report stands for: itself, unless the caller renamed it. */
+    String meant(String name) {
+        return names.getOrDefault(AnalyteNames.normal(name), name);
+    }
+
+    boolean ignores(String name) {
+        return ignored.contains(AnalyteNames.normal(name));
+    }
+
+    Optional<MassConcentration> density() {
+        return density;
+    }
+}

@@ -1,0 +1,208 @@
+package evenwater.chemistry.analysis;
+
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.CompensatedHardness;
+import evenwater.chemistry.quantity.Conductivity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.quantity.WaterUnits;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/** Turns one row of text into a reading in the canonical unit of its kind. */
+final class RowReader {
+
+    private static final Set<String> NO_UNIT_OF_PH = Set.of(
+            "", "-", "ph", "ph units", "ph unit", "units", "unit", "su", "s.u.", "std units", "standard units", "1");
+    private static final String AT_25 = "(?i) ?[(@]? ?(?:at|@)? ?25(?:\\.0)? ?(?:°|º|deg)? ?C?\\)?$";
+    /** Symbols of the units that weigh CaCO₃ without saying so in the row. */
+    private static final Set<String> OF_CALCIUM_CARBONATE = Set.of("mg/L CaCO3", "gpg", "°fH", "°e");
+
+    private final ReportOptions options;
+    private final boolean pointsMayGroup;
+    private final Consumer<String> notes;
+
+    RowReader(ReportOptions options, boolean pointsMayGroup, Consumer<String> notes) {
+        this.options = options;
+        this.pointsMayGroup = pointsMayGroup;
+        this.notes = notes;
+    }
+
+    /** Reads a row of a used analyte; empty, with the reason given to {@code unused}, if it holds nothing that goes on. */
+    Optional<Entry> read(ReportRow row, AnalyteNames.Match match, Consumer<String> unused) {
+        try {
+            ReportNumber number = ReportNumber.read(row.value(), options.decimalSign(), pointsMayGroup);
+            return switch (number.kind()) {
+                case NOT_MEASURED -> without("no value", unused);
+                case NOT_DETECTED -> without("not detected, with no limit stated: not counted as zero", unused);
+                case MEASURED, BELOW_LIMIT -> entry(row, match, number, unused);
+            };
+        } catch (UnusableReportException e) {
+            throw e;
+        } catch (UnreadableTextException e) {
+            throw new UnusableReportException(row.line(), row.inOnePhrase() + ": " + e.problem());
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new UnusableReportException(row.line(), row.inOnePhrase() + ": " + e.getMessage());
+        }
+    }
+
+    private static Optional<Entry> without(String reason, Consumer<String> unused) {
+        unused.accept(reason);
+        return Optional.empty();
+    }
+
+    private Optional<Entry> entry(
+            ReportRow row, AnalyteNames.Match match, ReportNumber number, Consumer<String> unused) {
+        Analyte analyte = match.analyte();
+        StatedUnit stated = StatedUnit.of(row, match);
+        double value = canonical(row, analyte, stated, number.value());
+        boolean below = number.kind() == ReportNumber.Kind.BELOW_LIMIT;
+        RowLimits.check(analyte.kind(), row, value, below);
+        if (below && RowLimits.isOnlyCompared(analyte.kind())) {
+            return without("below the limit of the test: no reading to compare with", unused);
+        }
+        String words = row.value() + " " + stated.unit() + (stated.basis().isEmpty() ? "" : " as " + stated.basis());
+        return Optional.of(new Entry(
+                new Entry.Key(analyte.kind(), analyte.ion()), below ? 0 : value, value, words.strip(), row.line()));
+    }
+
+    private double canonical(ReportRow row, Analyte analyte, StatedUnit stated, double value) {
+        return switch (analyte.kind()) {
+            case ION, BICARBONATE, CARBONATE, HYDROXIDE ->
+                new IonRowReader(options, notes, analyte, value).millimolesPerLitre(stated);
+            case HARDNESS, CALCIUM_HARDNESS, MAGNESIUM_HARDNESS, CARBONATE_HARDNESS ->
+                settled(
+                        row,
+                        analyte,
+                        stated,
+                        Hardness::unit,
+                        u -> Hardness.of(value, u).in(Hardness.MILLIMOLE_PER_LITRE));
+            case COMPENSATED_HARDNESS ->
+                settled(
+                        row,
+                        analyte,
+                        stated,
+                        CompensatedHardness::unit,
+                        u -> CompensatedHardness.of(value, u).in(CompensatedHardness.GRAIN_PER_US_GALLON));
+            case ALKALINITY ->
+                settled(
+                        row,
+                        analyte,
+                        stated,
+                        Alkalinity::unit,
+                        u -> Alkalinity.of(value, u).in(Alkalinity.MILLIEQUIVALENT_PER_LITRE));
+            case CONDUCTIVITY ->
+                settled(
+                        row,
+                        analyte,
+                        at25(row),
+                        Conductivity::unit,
+                        u -> Conductivity.of(value, u).in(Conductivity.MICROSIEMENS_PER_CENTIMETRE));
+            case TEMPERATURE ->
+                settled(
+                        row,
+                        analyte,
+                        withoutBasis(row, stated),
+                        u -> WaterUnits.parseTemperature("25 " + u).getUnit(),
+                        u -> WaterUnits.temperature(value, u).in(WaterUnits.KELVIN));
+            case DISSOLVED_SOLIDS ->
+                settled(
+                        row,
+                        analyte,
+                        solids(row, stated),
+                        MassConcentration::unit,
+                        u -> MassConcentration.of(value, u).in(MassConcentration.MILLIGRAM_PER_LITRE));
+            case PH -> withoutUnit(row, withoutBasis(row, stated), value);
+            case AMBIGUOUS, UNUSED -> throw new IllegalStateException(analyte.name() + " is not used");
+        };
+    }
+
+    private static double withoutUnit(ReportRow row, StatedUnit stated, double value) {
+        if (!NO_UNIT_OF_PH.contains(stated.unit().toLowerCase(Locale.ROOT))) {
+            throw new UnusableReportException(row.line(), "pH has no unit, but was " + row.value() + " " + row.unit());
+        }
+        return value;
+    }
+
+    private static StatedUnit withoutBasis(ReportRow row, StatedUnit stated) {
+        if (!stated.basis().isEmpty()) {
+            throw new UnusableReportException(
+                    row.line(), row.analyte() + " has no basis, but the row says as " + stated.basis());
+        }
+        return stated;
+    }
+
+    /** A conductivity is compared at 25 °C, which a row may say in its unit or its last column; another one is unknown. */
+    private static StatedUnit at25(ReportRow row) {
+        String unit = (row.unit() + " " + StatedUnit.plain(row.as())).replaceAll("\\s+", " ");
+        return new StatedUnit(unit.strip().replaceFirst(AT_25, ""), "");
+    }
+
+    /** Parts per million of a whole water are read as mg/L, which the result says. */
+    private StatedUnit solids(ReportRow row, StatedUnit stated) {
+        withoutBasis(row, stated);
+        if (stated.unit().equalsIgnoreCase("ppm")) {
+            notes.accept(row.analyte() + " in ppm read as mg/L");
+            return new StatedUnit("mg/L", "");
+        }
+        return stated;
+    }
+
+    /** Reads a value whose unit includes its basis; an option of the caller settles what is blank or ambiguous. */
+    private <Q extends Quantity<Q>> double settled(
+            ReportRow row,
+            Analyte analyte,
+            StatedUnit stated,
+            Function<String, Unit<Q>> units,
+            ToDoubleFunction<Unit<Q>> read) {
+        Unit<Q> unit;
+        try {
+            unit = withBasis(stated, units);
+            if (stated.isOfSomeGallon()) {
+                notes.accept(ofTrade(row.analyte(), stated.unit()));
+            }
+        } catch (UnreadableTextException e) {
+            String basis = stated.basis().isEmpty() ? options.basisOf(analyte).orElse("") : stated.basis();
+            String other = options.unitOf(analyte).isEmpty() && !basis.equals(stated.basis())
+                    ? stated.unit()
+                    : settled(options, analyte, e);
+            unit = withBasis(new StatedUnit(other, basis), units);
+        }
+        return read.applyAsDouble(unit);
+    }
+
+    /** The unit that the caller settles on where a row has none, or one that may be two; never instead of an unknown one. */
+    static String settled(ReportOptions options, Analyte analyte, UnreadableTextException refusal) {
+        if (refusal.problem().startsWith("unknown unit")) {
+            throw refusal;
+        }
+        return options.unitOf(analyte).orElseThrow(() -> refusal);
+    }
+
+    /** "mg/L" and "CaCO3" make "mg/L CaCO3"; a unit that weighs CaCO₃ anyway, such as gpg, stays as it is. */
+    private static <Q extends Quantity<Q>> Unit<Q> withBasis(StatedUnit stated, Function<String, Unit<Q>> units) {
+        try {
+            return units.apply(stated.together());
+        } catch (UnreadableTextException e) {
+            if (!StatedUnit.same(stated.basis(), "CaCO3")) {
+                throw e;
+            }
+            Unit<Q> alone = units.apply(stated.unit()); // shows both readings of an ambiguous one
+            if (!OF_CALCIUM_CARBONATE.contains(alone.getSymbol())) {
+                throw e;
+            }
+            return alone;
+        }
+    }
+
+    static String ofTrade(String analyte, String unit) {
+        return analyte + " in " + unit + " read as grain per US gallon, as the softening trade does";
+    }
+}

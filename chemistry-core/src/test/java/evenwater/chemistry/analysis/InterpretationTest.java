@@ -1,0 +1,160 @@
+package evenwater.chemistry.analysis;
+
+import static evenwater.chemistry.analysis.Reports.interpreted;
+import static evenwater.chemistry.analysis.Reports.millimoles;
+import static evenwater.chemistry.analysis.Reports.unmeasured;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class InterpretationTest {
+
+    /** Names of ions, each to be below a limit of 2 meq/L; cations first. */
+    private static final List<String> IONS = List.of(
+            "calcium",
+            "magnesium",
+            "sodium",
+            "potassium",
+            "strontium",
+            "barium",
+            "chloride",
+            "sulfate",
+            "nitrate",
+            "nitrite",
+            "fluoride",
+            "bromide");
+
+    private static Interpretation open(int count) {
+        List<String> rows = new ArrayList<>(List.of("alkalinity | 0 | meq/L"));
+        IONS.stream()
+                .limit(count)
+                .forEach(ion -> rows.add(ion + " | <2 | meq/L" + (ion.equals("nitrate") ? " | N" : "")));
+        return interpreted(rows.toArray(String[]::new));
+    }
+
+    @Test
+    void withoutAnythingOpenTheOnlyCornerIsTheWater() {
+        Interpretation read = interpreted("sodium | 1 | mmol/L", "chloride | 1 | mmol/L");
+        assertEquals(List.of(read.water()), read.corners());
+        Bounds<AmountConcentration> sodium = read.bounds(water -> water.total(Ion.SODIUM));
+        assertTrue(sodium.isExact());
+        assertEquals(1, sodium.value().getValue(), 0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 5, 10})
+    void upToTenOpenPointsHaveAllCombinations(int count) {
+        assertEquals(1 << count, open(count).corners().size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {11, 12})
+    void beyondThatEachPointIsTriedAlone(int count) {
+        Interpretation read = open(count);
+        assertEquals(2 * (count + 1), read.corners().size());
+        long allLow = read.corners().stream()
+                .filter(corner -> corner.ions().isEmpty())
+                .count();
+        long allHigh = read.corners().stream()
+                .filter(corner -> corner.ions().size() == count)
+                .count();
+        long oneHigh = read.corners().stream()
+                .filter(corner -> corner.ions().size() == 1)
+                .count();
+        assertEquals(List.of(1L, 1L, (long) count), List.of(allLow, allHigh, oneHigh));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 6, 7, 10, 11, 12})
+    void boundsAreExactHoweverManyPointsAreOpen(int count) {
+        // unmeasured charge falls with each cation, 2 meq/L each, and rises with each anion
+        int cations = Math.min(count, 6);
+        int anions = count - cations;
+        Bounds<EquivalentConcentration> charge = open(count).bounds(Water::unmeasuredCharge);
+        assertEquals(-2.0 * cations, charge.low().getValue(), 1e-12);
+        assertEquals(2.0 * anions, charge.high().getValue(), 1e-12);
+        assertEquals(anions - cations, charge.value().getValue(), 1e-12);
+        assertEquals(unmeasured(open(count).water()), charge.value().getValue(), 0);
+    }
+
+    @Test
+    void aResultThatOnePointDoesNotMoveIsExact() {
+        Interpretation read = open(12);
+        Bounds<AmountConcentration> iodide = read.bounds(water -> water.total(Ion.IODIDE));
+        assertTrue(iodide.isExact());
+        Bounds<AmountConcentration> bromide = read.bounds(water -> water.total(Ion.BROMIDE));
+        assertEquals(0, bromide.low().getValue(), 0);
+        assertEquals(1, bromide.value().getValue(), 0);
+        assertEquals(2, bromide.high().getValue(), 0);
+    }
+
+    @Test
+    void aResultMayTurnRoundBetweenTheEnds() {
+        // least at the best guess itself: the bounds hold the value all the same
+        Bounds<AmountConcentration> distance = open(1).bounds(water -> AmountConcentration.of(
+                Math.abs(millimoles(Ion.CALCIUM, water) - 0.5), AmountConcentration.MILLIMOLE_PER_LITRE));
+        assertEquals(0, distance.low().getValue(), 0);
+        assertEquals(0.5, distance.high().getValue(), 0);
+    }
+
+    @Test
+    void listsCannotBeChanged() {
+        Interpretation read = interpreted("sodium | <1 | mmol/L", "hardness | 9 | °dH");
+        assertThrows(UnsupportedOperationException.class, () -> read.corners().clear());
+        assertThrows(
+                UnsupportedOperationException.class, () -> read.assumptions().clear());
+        assertThrows(UnsupportedOperationException.class, () -> read.findings().clear());
+        assertThrows(
+                UnsupportedOperationException.class, () -> read.notMeasured().clear());
+        assertThrows(
+                UnsupportedOperationException.class, () -> read.report().notes().clear());
+        assertThrows(
+                UnsupportedOperationException.class,
+                () -> read.report().unusedRows().clear());
+    }
+
+    @Test
+    void aReportMayBeInterpretedAgain() {
+        LabReport report = Reports.read("hardness | 9 | °dH", "sodium | <2 | mg/L");
+        Interpretation one = report.interpret();
+        Interpretation other = report.interpret();
+        assertNotSame(one, other);
+        assertSame(report, one.report());
+        assertEquals(one.water(), other.water());
+        assertEquals(one.assumptions(), other.assumptions());
+    }
+
+    @Test
+    void aCompleteReportLeavesNothingUnmeasured() {
+        Interpretation read = interpreted(
+                "calcium | 1 | mmol/L",
+                "magnesium | 1 | mmol/L",
+                "sodium | 1 | mmol/L",
+                "potassium | <1 | mmol/L",
+                "alkalinity | 3 | meq/L",
+                "chloride | 1 | mmol/L",
+                "sulfate | 1 | mmol/L",
+                "temperature | 10 | °C");
+        assertEquals(List.of(), read.notMeasured());
+        assertEquals(List.of(), read.findings());
+        assertEquals(
+                List.of(
+                        "below the detection limit: potassium <1 mmol/L; half the limit as best guess, 0 to the limit in the bounds"),
+                read.assumptions());
+        assertTrue(read.isMeasured(Ion.POTASSIUM));
+        assertFalse(read.isMeasured(Ion.NITRATE));
+    }
+}
