@@ -1,0 +1,119 @@
+package evenwater.chemistry.validation;
+
+/** Who published the figures of the checks; the page lists those that are used. */
+enum Source {
+    ARITHMETIC(
+            "arithmetic", "Worked from exact definitions and the atomic weights of IUPAC 2021, without the library."),
+    ASAE_S339(
+            "ASAE S339",
+            "American Society of Agricultural Engineers, S339, Uniform Classification for Water Hardness; "
+                    + "the bounds were read in public pages of the softening trade."),
+    ASTM_D1141(
+            "ASTM D1141", "ASTM D1141-98, Standard Practice for the Preparation of Substitute Ocean Water, Table 1."),
+    AQUARISTS("aquarists", "Usage of aquarists, without a single source."),
+    CALIFORNIA(
+            "California code",
+            "California Health and Safety Code, sections 116785 and 116790 (read in a public copy)."),
+    CRC(
+            "CRC Handbook",
+            "CRC Handbook of Chemistry and Physics, Physical Constants of Inorganic Compounds and Aqueous Solubility."),
+    DAVIS_CORNWELL(
+            "Davis and Cornwell",
+            "M. L. Davis and D. A. Cornwell, Introduction to Environmental Engineering, "
+                    + "example on the bypass of a household softener."),
+    DIN_38409_6("DIN 38409-6", "DIN 38409-6 (1986), hardness of a water, with its conversions between scales."),
+    EPA_2002(
+            "EPA 2002",
+            "US EPA, EPA-821-R-02-012 (2002), Table 7, moderately hard reconstituted water; "
+                    + "the recipe was read in a public page, the ranges are from memory."),
+    FERTILISER_TRADE(
+            "fertiliser trade",
+            "Factors between elements and oxides that the fertiliser trade prints, " + "without a single source."),
+    HEM_1985(
+            "Hem 1985",
+            "J. D. Hem, Study and Interpretation of the Chemical Characteristics of Natural Water, "
+                    + "USGS Water-Supply Paper 2254, 1985; factors from Table 9."),
+    IUPAC_2005(
+            "IUPAC 2005",
+            "M. E. Wieser, Atomic weights of the elements 2005, Pure Appl. Chem. 78 (2006) 2051-2066; "
+                    + "the weights behind most molar masses in print before 2011 (from memory)."),
+    IUPAC_2021(
+            "IUPAC 2021",
+            "T. Prohaska et al., Standard atomic weights of the elements 2021, Pure Appl. Chem. 94 (2022) "
+                    + "573-600, Table 2, abridged values (compared with two independent copies that cite it)."),
+    LABORATORIES("laboratories", "Conversion factors that laboratories and handbooks print, without a single source."),
+    LIVINGSTONE_1963(
+            "Livingstone 1963",
+            "D. A. Livingstone, Chemical composition of rivers and lakes, "
+                    + "USGS Professional Paper 440-G, 1963: mean composition of the river waters of the world."),
+    MILLERO_2008(
+            "Millero 2008",
+            "F. J. Millero et al., The composition of Standard Seawater and the definition of the "
+                    + "Reference-Composition Salinity Scale, Deep-Sea Res. I 55 (2008) 50-72, Table 4."),
+    NIST_SP_811("NIST SP 811", "NIST Special Publication 811 (2008), Appendix B; NIST Handbook 44, Appendix C."),
+    NSF_44("NSF/ANSI 44", "NSF/ANSI 44, Residential cation exchange water softeners."),
+    RESIN_SHEET("resin sheet", "Technical data sheet of a maker of ion-exchange resin (read in a public copy)."),
+    RESIN_MAKERS("resin makers", "Tables in the manuals of resin makers, without a single source."),
+    SAWYER_MCCARTY(
+            "Sawyer and McCarty",
+            "C. N. Sawyer and P. L. McCarty, Chemistry for Environmental Engineering; "
+                    + "the bounds were read in public pages that quote it."),
+    SCALE_PAGE("scale pages", "Public reference pages on the scales of hardness, read when the checks were written."),
+    SM_1030(
+            "Standard Methods 1030 E",
+            "Standard Methods for the Examination of Water and Wastewater, 1030 E, "
+                    + "checking correctness of analyses."),
+    SM_2320("Standard Methods 2320", "Standard Methods for the Examination of Water and Wastewater, 2320, alkalinity."),
+    SM_2340(
+            "Standard Methods 2340",
+            "Standard Methods for the Examination of Water and Wastewater, 2340, hardness; the "
+                    + "factors of calcium and magnesium in 2340 B were read in a public page."),
+    SM_2510(
+            "Standard Methods 2510",
+            "Standard Methods for the Examination of Water and Wastewater, 2510 A, "
+                    + "conductivity of a mixed water."),
+    SNOEYINK_JENKINS("Snoeyink and Jenkins", "V. L. Snoeyink and D. Jenkins, Water Chemistry, Wiley, 1980."),
+    SOFTENING_TRADE("softening trade", "Usage of the softening trade, without a single source."),
+    TEOS_10(
+            "TEOS-10",
+            "IOC, SCOR and IAPSO, The international thermodynamic equation of seawater - 2010, "
+                    + "Manuals and Guides 56, UNESCO, 2010."),
+    TRADE_PAGE("trade pages", "Public pages of the softening trade, read when the checks were written."),
+    UK_1985("UK 1985", "UK Weights and Measures Act 1985, Schedule 1."),
+    USGS_09402500(
+            "USGS 09402500",
+            "US Geological Survey, National Water Information System, station 09402500 (Colorado River "
+                    + "near Grand Canyon), eight samples of 1980 to 2017, residue at 180 °C weighed; read in public data files, public domain."),
+    USGS_WSP_1812(
+            "Durfor and Becker 1964",
+            "C. N. Durfor and E. Becker, USGS Water-Supply Paper 1812, 1964, p. 27; the bounds "
+                    + "were read in public pages that quote it."),
+    WHO_2011(
+            "WHO 2011",
+            "World Health Organization, Hardness in Drinking-water, WHO/HSE/WSH/10.01/10, 2011; the bounds were "
+                    + "read in a paper that cites it."),
+    WRMG_2007("WRMG 2007", "Wasch- und Reinigungsmittelgesetz (German detergents act) of 2007, section 9.");
+
+    private final String label;
+    private final String citation;
+
+    Source(String label, String citation) {
+        this.label = label;
+        this.citation = citation;
+    }
+
+    /** Returns the few words that stand in a row. */
+    String label() {
+        return label;
+    }
+
+    /** Tells whether this is a usage that no single source can be named for. */
+    boolean isUsage() {
+        return citation.endsWith("without a single source.");
+    }
+
+    /** Returns author, title, year and place, and how it was consulted. */
+    String citation() {
+        return citation;
+    }
+}
