@@ -40,7 +40,7 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
     }
 
     /**
-     * Returns the result for people, such as {@code 174 mg/L (173 to 175)}.
+     * Returns the result for people, such as {@code 174 mg/L Na⁺ (173 to 175 mg/L Na⁺)}.
      *
      * @param locale whose decimal sign to use
      * @param significantDigits digits to keep; 1 to 17
@@ -48,9 +48,13 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
      */
     public String toText(Locale locale, int significantDigits) {
         String text = value.toText(locale, significantDigits);
-        return isExact()
-                ? text
-                : text + " (" + low.toText(locale, significantDigits) + " to " + high.toText(locale, significantDigits)
-                        + ")";
+        if (isExact()) {
+            return text;
+        }
+        String from = low.toText(locale, significantDigits);
+        String unit = " " + high.getUnit().getSymbol();
+        boolean oneUnit = low.getUnit().equals(high.getUnit()) && from.endsWith(unit);
+        return text + " (" + (oneUnit ? from.substring(0, from.length() - unit.length()) : from) + " to "
+                + high.toText(locale, significantDigits) + ")";
     }
 }

@@ -23,8 +23,8 @@ class BoundsTest {
     @Test
     void textIsForPeople() {
         Bounds<Hardness> open = new Bounds<>(degrees(1.2345), degrees(2), degrees(3.5));
-        assertEquals("2 °dH (1.23 °dH to 3.5 °dH)", open.toText(Locale.ROOT, 3));
-        assertEquals("2 °dH (1,2 °dH to 3,5 °dH)", open.toText(Locale.GERMANY, 2));
+        assertEquals("2 °dH (1.23 to 3.5 °dH)", open.toText(Locale.ROOT, 3));
+        assertEquals("2 °dH (1,2 to 3,5 °dH)", open.toText(Locale.GERMANY, 2));
         assertEquals("2 °dH", new Bounds<>(degrees(2), degrees(2), degrees(2)).toText(Locale.ROOT, 3));
     }
 

@@ -46,7 +46,7 @@ class ReportLimitsTest {
         assertEquals(22 * 7.86412132, sodium.low().getValue(), 1e-6); // nine digits per grain
         assertEquals(22 * 7.86412132 + 1, sodium.value().getValue(), 1e-6);
         assertEquals(22 * 7.86412132 + 2, sodium.high().getValue(), 1e-6);
-        assertEquals("174 mg/L Na⁺ (173 mg/L Na⁺ to 175 mg/L Na⁺)", sodium.toText(Locale.ROOT, 3));
+        assertEquals("174 mg/L Na⁺ (173 to 175 mg/L Na⁺)", sodium.toText(Locale.ROOT, 3));
         assertFalse(sodium.isExact());
     }
 
