@@ -1,0 +1,122 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.treatment.ReverseOsmosis;
+import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.treatment.Treatment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a house does to its water, in the order of the pipe: softener, membrane, doses.
+ *
+ * @param softener the softener, if there is one
+ * @param membrane the reverse-osmosis unit, if there is one
+ * @param doses what is dissolved, in its order
+ */
+record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, List<Dosing> doses) {
+
+    private static final Pattern DOSE = Pattern.compile("(?<compound>[^=]+)=(?<amount>[^/]+)/(?<volume>.+)");
+    private static final Pattern TEASPOONS = Pattern.compile(
+            "\\s*(?<number>[0-9]+\\.?[0-9]*|\\.[0-9]+)\\s*(?:tsp|teaspoons?|US tsp|tsp\\(US\\))\\s*",
+            Pattern.CASE_INSENSITIVE);
+
+    Train train() {
+        List<Treatment> treatments = new ArrayList<>();
+        softener.ifPresent(treatments::add);
+        membrane.ifPresent(treatments::add);
+        treatments.addAll(doses);
+        return Train.of(treatments);
+    }
+
+    boolean usesPotassium() {
+        return softener.filter(s -> s.regenerant().equals(Ion.POTASSIUM)).isPresent();
+    }
+
+    /** Reads a softener; the salt is the one word that must be given. */
+    static Softener softener(String salt, Optional<String> leakage, Optional<String> target) {
+        Softener softener = switch (salt.toLowerCase(Locale.ROOT)) {
+            case "sodium", "nacl" -> Softener.withSodium();
+            case "potassium", "kcl" -> Softener.withPotassium();
+            default ->
+                throw new UsageException(
+                        "--softener: '" + salt + "' is no salt of a softener; expected sodium or potassium");
+        };
+        if (leakage.isPresent()) {
+            Softener tight = softener;
+            softener = option("--leakage", () -> tight.leaking(Hardness.parse(leakage.get())));
+        }
+        if (target.isPresent()) {
+            Softener whole = softener;
+            softener = option("--target", () -> whole.bypassFor(Hardness.parse(target.get())));
+        }
+        return softener;
+    }
+
+    /** Reads {@code 95 %,98 %} or {@code 0.95,0.98}: rejections of single- and multiple-charged ions. */
+    static ReverseOsmosis membrane(String rejections, Optional<String> recovery, List<String> special) {
+        String[] parts = rejections.split(",", -1);
+        if (parts.length != 2) {
+            throw new UsageException("--reverse-osmosis: '" + rejections
+                    + "' must be two rejections, of single- and of multiple-charged ions, such as 0.95,0.98");
+        }
+        ReverseOsmosis membrane =
+                option("--reverse-osmosis", () -> ReverseOsmosis.rejecting(share(parts[0]), share(parts[1])));
+        if (recovery.isPresent()) {
+            ReverseOsmosis before = membrane;
+            membrane = option("--recovery", () -> before.recovering(share(recovery.get())));
+        }
+        for (String one : special) {
+            ReverseOsmosis before = membrane;
+            String[] ion = one.split("=", -1);
+            if (ion.length != 2) {
+                throw new UsageException("--reject: '" + one + "' must be an ion and its rejection, such as NO3-=0.85");
+            }
+            membrane = option("--reject", () -> before.rejecting(Ion.parse(ion[0]), share(ion[1])));
+        }
+        return membrane;
+    }
+
+    private static double share(String text) {
+        return WaterUnits.parseShare(text).in(WaterUnits.ONE);
+    }
+
+    /** Reads {@code gypsum=1 g/10 L} or {@code Epsom salt=1 tsp/40 US gal}. */
+    static Dosing dose(String text) {
+        Matcher m = DOSE.matcher(text);
+        if (!m.matches()) {
+            throw new UsageException(
+                    "--dose: '" + text + "' must be a compound, an amount and the volume of the water, such as "
+                            + "gypsum=1 g/10 L or Epsom salt=1 tsp/40 US gal");
+        }
+        Compound compound = option("--dose", () -> Compound.named(m.group("compound")));
+        var volume = option("--dose", () -> WaterUnits.parseVolume(m.group("volume")));
+        Matcher spoons = TEASPOONS.matcher(m.group("amount"));
+        if (spoons.matches()) {
+            double number = Double.parseDouble(spoons.group("number"));
+            return option("--dose", () -> Dosing.teaspoons(compound, number, volume));
+        }
+        return option("--dose", () -> Dosing.of(compound, WaterUnits.parseMass(m.group("amount")), volume));
+    }
+
+    /** Makes a value of an option, and one line of its error. */
+    static <T> T option(String name, java.util.function.Supplier<T> value) {
+        try {
+            return value.get();
+        } catch (UnreadableTextException e) {
+            throw new UsageException(name + ": " + e.text() + ": " + e.problem());
+        } catch (IllegalArgumentException e) {
+            throw new UsageException(name + ": " + e.getMessage());
+        }
+    }
+}

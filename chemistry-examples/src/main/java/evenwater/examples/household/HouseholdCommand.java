@@ -1,0 +1,292 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.analysis.Assumptions;
+import evenwater.chemistry.analysis.CalciumToMagnesium;
+import evenwater.chemistry.analysis.DecimalSign;
+import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.analysis.LabReport;
+import evenwater.chemistry.analysis.ReportOptions;
+import evenwater.chemistry.analysis.UnusableReportException;
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.substance.Ion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The options of the main job; answers 0 with a report, or 2 with one line of error and nothing else printed. */
+@Command(
+        name = "household",
+        description = "From a water report in anyone's units to the sodium in the tank.",
+        sortOptions = false,
+        usageHelpAutoWidth = true)
+final class HouseholdCommand implements Callable<String> {
+
+    private static final int UNUSABLE = 2;
+    private static final String OWN_REPORT = "larch-lane-well.csv";
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "report.csv",
+            description =
+                    "Laboratory report with the columns analyte,value,unit,as. Without one, a bundled household is shown.")
+    private @Nullable String file;
+
+    @Option(names = "--softener", paramLabel = "sodium|potassium", description = "Softener, by its salt.")
+    private @Nullable String softener;
+
+    @Option(names = "--leakage", paramLabel = "hardness", description = "Hardness behind the resin, such as '0.5 gpg'.")
+    private @Nullable String leakage;
+
+    @Option(
+            names = "--target",
+            paramLabel = "hardness",
+            description = "Hardness to blend to past the softener, such as '6 °dH'.")
+    private @Nullable String target;
+
+    @Option(
+            names = "--reverse-osmosis",
+            paramLabel = "rejections",
+            description = "Rejection of single- and of multiple-charged ions, such as 0.95,0.98.")
+    private @Nullable String membrane;
+
+    @Option(
+            names = "--recovery",
+            paramLabel = "share",
+            description = "Permeate over feed of the membrane, such as 0.3.")
+    private @Nullable String recovery;
+
+    @Option(
+            names = "--reject",
+            paramLabel = "ion=share",
+            description = "Rejection of one ion, such as NO3-=0.85. Repeatable.")
+    private List<String> rejections = List.of();
+
+    @Option(
+            names = "--dose",
+            paramLabel = "compound=amount/volume",
+            description = "Salt dissolved, such as 'gypsum=1 g/10 L' or 'Epsom salt=1 tsp/40 US gal'. Repeatable.")
+    private List<String> doses = List.of();
+
+    @Option(names = "--no-treatment", description = "Show the source water alone.")
+    private boolean noTreatment;
+
+    @Option(
+            names = "--hardness-in",
+            paramLabel = "unit",
+            description = "Unit to speak of hardness, such as gpg or °dH.")
+    private @Nullable String hardnessIn;
+
+    @Option(names = "--alkalinity-in", paramLabel = "unit", description = "Unit to speak of alkalinity, such as °dKH.")
+    private @Nullable String alkalinityIn;
+
+    @Option(
+            names = "--basis",
+            paramLabel = "analyte=basis",
+            description = "Basis of a mass that states none, such as nitrate=N.")
+    private Map<String, String> bases = Map.of();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "analyte=unit",
+            description = "Unit that is missing or may be two, such as hardness=°fH.")
+    private Map<String, String> units = Map.of();
+
+    @Option(names = "--name", paramLabel = "name=analyte", description = "What a name of the report means.")
+    private Map<String, String> names = Map.of();
+
+    @Option(names = "--ignore", paramLabel = "name", description = "Leave out a row of the report. Repeatable.")
+    private List<String> ignored = List.of();
+
+    @Option(
+            names = "--decimal",
+            paramLabel = "comma|point",
+            description = "What marks decimals in the numbers of the report.")
+    private @Nullable String decimal;
+
+    @Option(names = "--density", paramLabel = "density", description = "Density of the water, for readings in mg/kg.")
+    private @Nullable String density;
+
+    @Option(
+            names = "--calcium-to-magnesium",
+            paramLabel = "ratio",
+            description = "Ratio to assume, such as '3 by amount' or '4 by mass', where only hardness is known.")
+    private @Nullable String ratio;
+
+    @Option(
+            names = "--carrier",
+            paramLabel = "anion,cation",
+            description = "Ions that carry the charge nobody measured, such as Cl-,Na+.")
+    private @Nullable String carrier;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this text.")
+    private boolean help;
+
+    /** Runs the command; prints either all of the report or one line of error. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        HouseholdCommand command = new HouseholdCommand();
+        CommandLine line = new CommandLine(command);
+        try {
+            line.parseArgs(args);
+            if (command.help) {
+                line.usage(out);
+                return 0;
+            }
+            out.print(command.call());
+            out.flush();
+            return 0;
+        } catch (CommandLine.ParameterException | UsageException | NoAnswerException e) {
+            err.println(String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " "));
+            return UNUSABLE;
+        }
+    }
+
+    @Override
+    public String call() {
+        boolean own = file == null;
+        String name = file == null ? OWN_REPORT : file;
+        ReportFile report = ReportFile.of(name, bytes());
+        try {
+            Interpretation source =
+                    LabReport.read(report.rows(), reading(report)).interpret(assuming());
+            House house = house(own);
+            boolean assumedSoftener = !own && softener == null && membrane == null && doses.isEmpty() && !noTreatment;
+            return new HouseholdReport(name, source, house, speech(), assumedSoftener).text();
+        } catch (UnusableReportException e) {
+            throw new UsageException(name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage());
+        }
+    }
+
+    private byte[] bytes() {
+        try {
+            if (file == null) {
+                return Resource.bytes(OWN_REPORT);
+            }
+            return Files.readAllBytes(Path.of(file));
+        } catch (IOException | InvalidPathException e) {
+            throw new UsageException(file + ": cannot be read: no such file, or not allowed");
+        }
+    }
+
+    private ReportOptions reading(ReportFile report) {
+        ReportOptions options = ReportOptions.none().with(decimalSign(report));
+        for (Map.Entry<String, String> e : bases.entrySet()) {
+            options = options.basis(e.getKey(), e.getValue());
+        }
+        for (Map.Entry<String, String> e : units.entrySet()) {
+            options = options.unit(e.getKey(), e.getValue());
+        }
+        for (Map.Entry<String, String> e : names.entrySet()) {
+            options = options.naming(e.getKey(), e.getValue());
+        }
+        for (String one : ignored) {
+            options = options.ignoring(one);
+        }
+        if (density != null) {
+            String text = density;
+            ReportOptions before = options;
+            options = House.option("--density", () -> before.density(MassConcentration.parse(text)));
+        }
+        return options;
+    }
+
+    private DecimalSign decimalSign(ReportFile report) {
+        if (decimal == null) {
+            return report.decimalSign();
+        }
+        return switch (decimal.toLowerCase(Locale.ROOT)) {
+            case "comma" -> DecimalSign.COMMA;
+            case "point" -> DecimalSign.POINT;
+            default -> throw new UsageException("--decimal: '" + decimal + "' must be comma or point");
+        };
+    }
+
+    private Assumptions assuming() {
+        Assumptions assumptions = Assumptions.usual();
+        if (ratio != null) {
+            String[] words = ratio.strip().split("\\s+", 2);
+            boolean byMass = words.length == 2 && words[1].equals("by mass");
+            if (!byMass && !(words.length == 2 && words[1].equals("by amount"))) {
+                throw new UsageException("--calcium-to-magnesium: '" + ratio
+                        + "' must say 'by amount' or 'by mass', such as '3 by amount'");
+            }
+            double number = House.option("--calcium-to-magnesium", () -> Double.parseDouble(words[0]));
+            assumptions = assumptions.with(
+                    House.option("--calcium-to-magnesium", () -> new CalciumToMagnesium(number, byMass)));
+        }
+        if (carrier != null) {
+            String[] ions = carrier.split(",", -1);
+            if (ions.length != 2) {
+                throw new UsageException("--carrier: '" + carrier + "' must be an anion and a cation, such as Cl-,Na+");
+            }
+            Assumptions before = assumptions;
+            assumptions = House.option("--carrier", () -> before.carrying(Ion.parse(ions[0]), Ion.parse(ions[1])));
+        }
+        return assumptions;
+    }
+
+    /** The bundled household shows all stages; a report without a house is softened, which the output says. */
+    private House house(boolean own) {
+        if (softener == null && (leakage != null || target != null)) {
+            throw new UsageException("--leakage and --target need --softener");
+        }
+        if (membrane == null && (recovery != null || !rejections.isEmpty())) {
+            throw new UsageException("--recovery and --reject need --reverse-osmosis");
+        }
+        boolean nothingSaid = softener == null && membrane == null && doses.isEmpty();
+        if (noTreatment) {
+            if (!nothingSaid) {
+                throw new UsageException("--no-treatment leaves no room for --softener, --reverse-osmosis or --dose");
+            }
+            return new House(Optional.empty(), Optional.empty(), List.of());
+        }
+        if (own && nothingSaid) {
+            return new House(
+                    Optional.of(House.softener("sodium", Optional.of("0.5 gpg"), Optional.empty())),
+                    Optional.of(House.membrane("0.95,0.98", Optional.of("0.3"), List.of())),
+                    List.of(
+                            House.dose("calcium chloride dihydrate=6 g/60 L"),
+                            House.dose("Epsom salt=5 g/60 L"),
+                            House.dose("potassium bicarbonate=5 g/60 L")));
+        }
+        boolean softened = softener != null || nothingSaid;
+        return new House(
+                softened
+                        ? Optional.of(House.softener(
+                                softener == null ? "sodium" : softener,
+                                Optional.ofNullable(leakage),
+                                Optional.ofNullable(target)))
+                        : Optional.empty(),
+                Optional.ofNullable(membrane).map(m -> House.membrane(m, Optional.ofNullable(recovery), rejections)),
+                doses.stream().map(House::dose).toList());
+    }
+
+    private Speech speech() {
+        String hardness = hardnessIn;
+        String alkalinity = alkalinityIn;
+        return new Speech(
+                hardness == null
+                        ? Hardness.GERMAN_DEGREE
+                        : House.option("--hardness-in", () -> Hardness.unit(hardness)),
+                alkalinity == null
+                        ? Alkalinity.DEGREE_OF_CARBONATE_HARDNESS
+                        : House.option("--alkalinity-in", () -> Alkalinity.unit(alkalinity)));
+    }
+}

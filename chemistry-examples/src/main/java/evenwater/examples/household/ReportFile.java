@@ -1,0 +1,156 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.analysis.DecimalSign;
+import evenwater.chemistry.analysis.ReportRow;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.commons.csv.CSVException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A laboratory report as a file of comma-, semicolon- or tab-separated values.
+ *
+ * @param rows the rows below the header, as text
+ * @param decimalSign what a comma in a number means by the look of the file
+ */
+record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
+
+    private static final List<String> NEEDED = List.of("analyte", "value", "unit");
+    private static final String BASIS = "as";
+    private static final int LARGEST_BYTES = 10_000_000;
+    private static final int MOST_ROWS = 10_000;
+
+    /** Reads a file's bytes; the name is for messages. */
+    static ReportFile of(String name, byte[] bytes) {
+        if (bytes.length > LARGEST_BYTES) {
+            throw new UsageException(name + ": larger than " + LARGEST_BYTES + " bytes, which is no laboratory report");
+        }
+        String text = decoded(bytes);
+        if (text.isBlank()) {
+            throw new UsageException(name + ": the file is empty; expected a header line analyte,value,unit,as");
+        }
+        char separator = separator(text);
+        try {
+            return new ReportFile(
+                    rows(name, text, separator), separator == ',' ? DecimalSign.POINT : DecimalSign.UNSTATED);
+        } catch (CSVException | UncheckedIOException | IllegalStateException e) {
+            throw new UsageException(name + ": a quoted field is not closed or is followed by text");
+        } catch (IOException e) {
+            throw new UsageException(name + ": cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** UTF-8 or UTF-16 by their marks, else UTF-8, else the code page of Western spreadsheets. */
+    private static String decoded(byte[] bytes) {
+        if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
+            return new String(bytes, StandardCharsets.UTF_16);
+        }
+        int mark = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+        ByteBuffer body = ByteBuffer.wrap(bytes, mark, bytes.length - mark);
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(body).toString();
+        } catch (CharacterCodingException e) {
+            return new String(bytes, mark, bytes.length - mark, Charset.forName("windows-1252"));
+        }
+    }
+
+    private static boolean startsWith(byte[] bytes, int... mark) {
+        for (int i = 0; i < mark.length; i++) {
+            if (bytes.length <= i || (bytes[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The separator that the header line uses. */
+    private static char separator(String text) {
+        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        if (header.indexOf(';') >= 0) {
+            return ';';
+        }
+        return header.indexOf('\t') >= 0 ? '\t' : ',';
+    }
+
+    private static List<ReportRow> rows(String name, String text, char separator) throws IOException {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(separator)
+                .setIgnoreEmptyLines(true)
+                .setIgnoreSurroundingSpaces(true)
+                .setCommentMarker('#')
+                .get();
+        List<ReportRow> rows = new ArrayList<>();
+        Map<String, Integer> columns = Map.of();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            for (CSVRecord record : parser) {
+                int line = Math.toIntExact(parser.getCurrentLineNumber());
+                if (columns.isEmpty()) {
+                    columns = columns(name, line, record);
+                } else if (!isBlank(record)) {
+                    rows.add(row(name, line, record, columns));
+                }
+                if (rows.size() > MOST_ROWS) {
+                    throw new UsageException(name + ":" + line + ": more than " + MOST_ROWS + " rows");
+                }
+            }
+        }
+        return rows;
+    }
+
+    private static Map<String, Integer> columns(String name, int line, CSVRecord header) {
+        Map<String, Integer> columns = new HashMap<>();
+        for (int i = 0; i < header.size(); i++) {
+            String column = header.get(i).strip().toLowerCase(Locale.ROOT);
+            if (columns.put(column, i) != null && !column.isEmpty()) {
+                throw new UsageException(name + ":" + line + ": the header has the column " + column + " twice");
+            }
+        }
+        for (String needed : NEEDED) {
+            if (!columns.containsKey(needed)) {
+                throw new UsageException(name + ":" + line + ": the header has no column '" + needed + "' but "
+                        + String.join(", ", header.toList()) + "; expected analyte,value,unit,as");
+            }
+        }
+        columns.put("", header.size());
+        return columns;
+    }
+
+    private static boolean isBlank(CSVRecord record) {
+        return record.stream().allMatch(String::isBlank);
+    }
+
+    private static ReportRow row(String name, int line, CSVRecord record, Map<String, Integer> columns) {
+        int width = columns.getOrDefault("", 0);
+        for (int i = width; i < record.size(); i++) {
+            if (!record.get(i).isBlank()) {
+                throw new UsageException(
+                        name + ":" + line + ": " + record.size() + " fields where the header has " + width
+                                + "; a number with a decimal comma or grouped thousands must be quoted: "
+                                + String.join("|", record.toList()));
+            }
+        }
+        return new ReportRow(
+                line,
+                field(record, columns.get("analyte")),
+                field(record, columns.get("value")),
+                field(record, columns.get("unit")),
+                field(record, columns.get(BASIS)));
+    }
+
+    private static String field(CSVRecord record, @org.jspecify.annotations.Nullable Integer column) {
+        return column == null || column >= record.size() ? "" : record.get(column);
+    }
+}

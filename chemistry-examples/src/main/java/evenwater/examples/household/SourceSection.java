@@ -1,0 +1,152 @@
+package evenwater.examples.household;
+
+import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
+
+import evenwater.chemistry.analysis.Acceptance;
+import evenwater.chemistry.analysis.AcceptanceCriteria;
+import evenwater.chemistry.analysis.HardnessScheme;
+import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.analysis.LabReport;
+import evenwater.chemistry.analysis.UnusedRow;
+import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.water.HardnessCount;
+import evenwater.chemistry.water.HardnessForms;
+import evenwater.chemistry.water.IonBalance;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.measure.Unit;
+
+/** The source: what was measured, what was assumed, whether the ions balance, its hardness. */
+final class SourceSection {
+
+    private final Interpretation source;
+    private final Speech speech;
+
+    SourceSection(Interpretation source, Speech speech) {
+        this.source = source;
+        this.speech = speech;
+    }
+
+    void write(Page page) {
+        page.heading("The source water");
+        measured(page);
+        page.gap().table(new WaterTable(new Stages(source, Train.of())).rows(0));
+        hardness(page);
+        balance(page);
+    }
+
+    private void measured(Page page) {
+        LabReport report = source.report();
+        page.say("Measured: " + String.join("; ", report.readings()) + ".");
+        if (!source.assumptions().isEmpty()) {
+            page.gap().say("Assumed:");
+            source.assumptions().forEach(page::item);
+        }
+        if (!source.findings().isEmpty()) {
+            page.gap().say("Readings that disagree:");
+            source.findings().forEach(page::item);
+        }
+        if (!report.unusedRows().isEmpty()) {
+            page.gap().say("Not used:");
+            for (UnusedRow unused : report.unusedRows()) {
+                String reading = unused.row().value() + " " + unused.row().unit();
+                page.item("line " + unused.row().line() + ", " + unused.row().analyte() + " " + reading.strip() + ": "
+                        + unused.reason());
+            }
+        }
+    }
+
+    private void hardness(Page page) {
+        HardnessForms forms = source.water().hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        page.gap()
+                .say("Hardness by calcium and magnesium, in all scales: "
+                        + Hardness.units().stream()
+                                .map(unit -> inUnit(forms.total(), unit))
+                                .collect(Collectors.joining(" = "))
+                        + ".");
+        Unit<Hardness> unit = speech.hardness();
+        page.say("Its forms: calcium " + inUnit(forms.calcium(), unit) + ", magnesium "
+                + inUnit(forms.magnesium(), unit)
+                + "; carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
+                + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): "
+                + Page.number(source.water().alkalinity().in(speech.alkalinity())) + " " + speech.alkalinity() + ".");
+        HardnessForms titrated = source.water().hardness(HardnessCount.EDTA_TITRATION);
+        if (!titrated.total().equals(forms.total())) {
+            page.say("With strontium, barium, iron and manganese, as an EDTA titration sees them: "
+                    + inUnit(titrated.total(), unit) + ".");
+        }
+        page.say("Class: " + HardnessScheme.USGS.classOf(forms.total()) + " (USGS), "
+                + HardnessScheme.SOFTENING_TRADE.classOf(forms.total()) + " (softening trade), "
+                + HardnessScheme.GERMANY.classOf(forms.total()) + " (Germany), "
+                + HardnessScheme.AQUARISTS.classOf(forms.total()) + " (aquarists, common practice).");
+    }
+
+    private static String inUnit(Hardness hardness, Unit<Hardness> unit) {
+        return Page.number(hardness.in(unit)) + " " + unit;
+    }
+
+    private void balance(Page page) {
+        Water water = source.water();
+        IonBalance balance = water.ionBalance();
+        page.gap()
+                .say("Ion balance: cations " + Page.number(balance.cations().in(MILLIEQUIVALENT_PER_LITRE))
+                        + " meq/L, anions "
+                        + Page.number(balance.anions().in(MILLIEQUIVALENT_PER_LITRE)) + " meq/L, difference "
+                        + Page.number(balance.difference().in(MILLIEQUIVALENT_PER_LITRE)) + " meq/L ("
+                        + Page.number(balance.percentDifference()) + " % of their sum).");
+        if (!source.notMeasured().isEmpty()) {
+            page.say("No criterion can judge it: not measured were " + String.join(", ", source.notMeasured())
+                    + " by themselves. The difference is carried along as charge that nobody measured.");
+            unmeasured(page, water.unmeasuredCharge());
+            return;
+        }
+        for (Acceptance check : checks(water, balance)) {
+            page.item(check.criterion() + ": " + value(check) + ", wanted " + limit(check.low()) + " to "
+                    + limit(check.high()) + ": " + (check.accepted() ? "accepted" : "NOT accepted") + " ("
+                    + check.source() + ").");
+        }
+        page.say("The difference is carried along as unmeasured charge and never poured into one ion.");
+    }
+
+    /** What the missing charge would be if one ion carried it: the range that naming a carrier opens. */
+    private static void unmeasured(Page page, EquivalentConcentration charge) {
+        boolean anions = charge.getValue() < 0;
+        EquivalentConcentration size = anions ? charge.negate() : charge;
+        List<Ion> carriers = anions ? List.of(Ion.CHLORIDE, Ion.SULFATE) : List.of(Ion.SODIUM, Ion.POTASSIUM);
+        page.say("It would be "
+                + carriers.stream()
+                        .map(ion ->
+                                Page.number(ion.amount(size).in(ion.milligramPerLitre())) + " mg/L as " + ion.name())
+                        .collect(Collectors.joining(", "))
+                + "; --carrier says who carries it.");
+    }
+
+    private List<Acceptance> checks(Water water, IonBalance balance) {
+        List<Acceptance> checks = new ArrayList<>();
+        checks.add(AcceptanceCriteria.ionBalance(balance));
+        MassConcentration residue = water.residueAt180Celsius();
+        source.report().conductivity().ifPresent(conductivity -> {
+            checks.add(AcceptanceCriteria.cationsAgainstConductivity(balance, conductivity));
+            checks.add(AcceptanceCriteria.anionsAgainstConductivity(balance, conductivity));
+            checks.add(AcceptanceCriteria.solidsAgainstConductivity(residue, conductivity));
+        });
+        source.report()
+                .dissolvedSolids()
+                .ifPresent(solids -> checks.add(AcceptanceCriteria.measuredSolids(solids, residue)));
+        return checks;
+    }
+
+    private static String limit(double value) {
+        return Double.toString(value).replaceFirst("\\.0$", "");
+    }
+
+    private static String value(Acceptance check) {
+        return (Page.number(check.value()) + " " + check.unit()).strip();
+    }
+}

@@ -1,0 +1,127 @@
+package evenwater.examples.household;
+
+import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
+
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.ReverseOsmosis;
+import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.treatment.Stage;
+import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every stage: what goes in and out in charges that add up to zero, and the water behind it. */
+final class StageSection {
+
+    private final Stages stages;
+    private final House house;
+    private final Speech speech;
+
+    StageSection(Stages stages, House house, Speech speech) {
+        this.stages = stages;
+        this.house = house;
+        this.speech = speech;
+    }
+
+    void write(Page page) {
+        for (int i = 1; i <= stages.last(); i++) {
+            Stage stage = stages.ledger().stages().get(i - 1);
+            page.heading("Stage " + i + ": " + stage.name());
+            if (stages.treatment(i) instanceof Softener softener) {
+                softening(page, softener, stage);
+            }
+            if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
+                page.say(
+                        "For charge the membrane's passage of "
+                                + name(membrane.streams(stage.before()).adjusted())
+                                + " was adjusted. Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here.");
+            }
+            page.say(hardness(stage.after()));
+            page.gap().table(ledger(stage.change()));
+            page.gap().table(new WaterTable(stages).rows(i));
+            warnings(page, i);
+        }
+        if (stages.last() > 0) {
+            page.gap()
+                    .say(
+                            "pH: the measured value holds for the source only. A softener moves no acid or base and hardly changes it; "
+                                    + "behind a membrane or a dose of carbonates it must be measured.");
+        }
+    }
+
+    private static void softening(Page page, Softener softener, Stage stage) {
+        double bypass = softener.bypassShare(stage.before());
+        double removed = stage.before().hardness().in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
+                - stage.after().hardness().in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE);
+        Ion ion = softener.regenerant();
+        double added = stage.change().total(ion).in(ion.milligramPerLitre());
+        if (bypass > 0) {
+            page.say("Bypass: " + Page.number(100 * bypass) + " % of the water goes past the resin.");
+        }
+        page.say("Exchanged by charge: " + Page.number(removed) + " mg/L of hardness as CaCO₃ go, " + Page.number(added)
+                + " mg/L of " + ion.name()
+                + " come. \"One for one, ppm for ppm\" would be wrong by the charge: it takes two "
+                + ion.name() + " for one calcium.");
+    }
+
+    private String hardness(Water water) {
+        return "Behind it: hardness " + Page.number(water.hardness().in(speech.hardness())) + " " + speech.hardness()
+                + ", alkalinity " + Page.number(water.alkalinity().in(speech.alkalinity())) + " " + speech.alkalinity()
+                + ".";
+    }
+
+    /** Charges of a change in meq/L, anions negative; they add up to zero. */
+    private static List<String[]> ledger(Change change) {
+        List<String[]> rows = new ArrayList<>();
+        rows.add(new String[] {"ledger", "mg/L", "charge, meq/L"});
+        for (Ion ion : change.ions()) {
+            double charge = Math.signum((double) ion.chargeNumber()) * equivalents(ion, change);
+            rows.add(new String[] {
+                ion.name() + " " + ion,
+                signed(change.total(ion).in(ion.milligramPerLitre())),
+                ion.chargeNumber() == 0 ? "neutral" : signed(charge)
+            });
+        }
+        double alkalinity = change.alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
+        rows.add(new String[] {
+            "alkalinity as HCO₃⁻",
+            signed(change.alkalinity().in(Alkalinity.MILLIGRAM_PER_LITRE_BICARBONATE)),
+            signed(-alkalinity)
+        });
+        double unmeasured = change.unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE);
+        if (Math.abs(unmeasured) > 1e-9) {
+            rows.add(new String[] {"charge not measured", "", signed(unmeasured)});
+        }
+        rows.add(new String[] {"sum of charges", "", signed(change.netCharge().in(MILLIEQUIVALENT_PER_LITRE))});
+        return rows;
+    }
+
+    private static double equivalents(Ion ion, Change change) {
+        return ion.chargeNumber() == 0 ? 0 : ion.equivalents(change.total(ion)).in(MILLIEQUIVALENT_PER_LITRE);
+    }
+
+    private static String signed(double value) {
+        String number = Page.number(value);
+        return number.startsWith("-") || Double.parseDouble(number) == 0 ? number : "+" + number;
+    }
+
+    private static String name(Ion ion) {
+        return ion.equals(Ion.BICARBONATE) ? "alkalinity (HCO₃⁻)" : ion.name() + " (" + ion + ")";
+    }
+
+    private void warnings(Page page, int stage) {
+        house.doses().stream().filter(dose -> dose == stages.treatment(stage)).forEach(dose -> {
+            if (dose.exceedsSolubility()) {
+                page.say("More than dissolves in pure water at 20 °C: some of the "
+                        + dose.compound().name() + " will stay undissolved, and the figures above are too high.");
+            }
+            if (!dose.compound().caution().isEmpty()) {
+                page.say("Handling: " + dose.compound().name() + ": "
+                        + dose.compound().caution() + ".");
+            }
+        });
+    }
+}

@@ -1,0 +1,57 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.analysis.Bounds;
+import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Ledger;
+import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.treatment.Treatment;
+import evenwater.chemistry.water.Water;
+import java.util.List;
+import java.util.function.Function;
+
+/** The water behind each treatment, with the range that the report leaves open: stage 0 is the source. */
+final class Stages {
+
+    private final Interpretation source;
+    private final List<Treatment> treatments;
+    private final Ledger ledger;
+
+    Stages(Interpretation source, Train train) {
+        this.source = source;
+        this.treatments = train.treatments();
+        this.ledger = train.run(source.water());
+    }
+
+    Interpretation source() {
+        return source;
+    }
+
+    Ledger ledger() {
+        return ledger;
+    }
+
+    int last() {
+        return treatments.size();
+    }
+
+    Water water(int stage) {
+        return stage == 0 ? ledger.source() : ledger.stages().get(stage - 1).after();
+    }
+
+    Treatment treatment(int stage) {
+        return treatments.get(stage - 1);
+    }
+
+    /** A result for the water behind a stage, over everything that the report leaves open. */
+    <Q extends WaterQuantity<Q>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
+        Train before = Train.of(treatments.subList(0, stage));
+        return source.bounds(water -> result.apply(before.treat(water)));
+    }
+
+    /** Tells whether an amount is at least what is shown, since the source was not measured for it. */
+    boolean isLowerBound(Ion ion) {
+        return !source.isMeasured(ion) && source.water().total(ion).getValue() == 0;
+    }
+}

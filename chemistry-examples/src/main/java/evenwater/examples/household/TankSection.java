@@ -1,0 +1,90 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the last water means for plants and fish, by ranges that aquarists keep. */
+final class TankSection {
+
+    /** Above this many keepers of planted tanks look for other water (common practice, no source). */
+    private static final double MUCH_SODIUM = 50;
+
+    /** Below this plants lack calcium or magnesium (common practice, no source). */
+    private static final double LITTLE_HARDNESS = 3;
+
+    private final Stages stages;
+
+    TankSection(Stages stages) {
+        this.stages = stages;
+    }
+
+    void write(Page page) {
+        Water water = stages.water(stages.last());
+        double gh = water.hardness().in(Hardness.GERMAN_DEGREE);
+        double kh = water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        page.heading("In the tank");
+        page.say("The water behind the last stage has GH " + Page.number(gh) + " °dH and KH " + Page.number(kh)
+                + " °dKH. All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
+                + "judged, and no water is fit for fish while they are unknown.");
+        plants(page, water, gh, kh);
+        fish(page, gh, kh);
+    }
+
+    private static void plants(Page page, Water water, double gh, double kh) {
+        double sodium = water.total(Ion.SODIUM).in(Ion.SODIUM.milligramPerLitre());
+        page.gap().say("Planted tank:");
+        for (String[] row : Resource.rows("communities.csv")) {
+            if (row[5].equals("plants")) {
+                page.item(row[0] + ": " + verdict(row, gh, kh));
+            }
+        }
+        page.item(
+                gh < LITTLE_HARDNESS
+                        ? "calcium and magnesium: GH " + Page.number(gh)
+                                + " °dH is little; plants want some of both, so put them back"
+                        : "calcium and magnesium: enough by GH");
+        page.item(
+                sodium > MUCH_SODIUM
+                        ? "sodium: " + Page.number(sodium) + " mg/L is more than most keepers of plants accept, about "
+                                + Page.number(MUCH_SODIUM) + " mg/L"
+                        : "sodium: " + Page.number(sodium) + " mg/L is no worry for plants");
+    }
+
+    private static void fish(Page page, double gh, double kh) {
+        List<String> fits = new ArrayList<>();
+        List<String> not = new ArrayList<>();
+        for (String[] row : Resource.rows("communities.csv")) {
+            if (row[5].equals("fish")) {
+                String verdict = verdict(row, gh, kh);
+                if (verdict.equals("fits")) {
+                    fits.add(row[0]);
+                } else {
+                    not.add(row[0] + ": " + verdict);
+                }
+            }
+        }
+        page.gap()
+                .say("Fish and shrimp, by GH and KH alone: "
+                        + (fits.isEmpty() ? "fits none of these" : "fits " + String.join("; ", fits)) + ".");
+        not.forEach(page::item);
+    }
+
+    private static String verdict(String[] row, double gh, double kh) {
+        List<String> reasons = new ArrayList<>();
+        compare(reasons, "GH", gh, Double.parseDouble(row[1]), Double.parseDouble(row[2]));
+        compare(reasons, "KH", kh, Double.parseDouble(row[3]), Double.parseDouble(row[4]));
+        return reasons.isEmpty() ? "fits" : String.join(", ", reasons);
+    }
+
+    private static void compare(List<String> reasons, String name, double value, double low, double high) {
+        if (value < low) {
+            reasons.add(name + " " + Page.number(value) + " is below " + Page.number(low));
+        } else if (value > high) {
+            reasons.add(name + " " + Page.number(value) + " is above " + Page.number(high));
+        }
+    }
+}

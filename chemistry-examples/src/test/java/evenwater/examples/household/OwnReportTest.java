@@ -1,0 +1,134 @@
+package evenwater.examples.household;
+
+import static evenwater.examples.household.BundledHouseholdTest.flat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reports of a user's own: untidy ones are read, and the house does what the options say. */
+class OwnReportTest {
+
+    private static final String SIMPLE = "analyte,value,unit,as\nhardness,22,gr/gal,CaCO3\nalkalinity,9.5,°dH,\n";
+
+    @TempDir
+    Path folder;
+
+    private Run run(String csv, String... options) {
+        Run run = Run.on(folder, csv, options);
+        assertEquals("", run.err());
+        assertEquals(0, run.exitCode());
+        return run;
+    }
+
+    @Test
+    void aReportWithoutAHouseIsSoftenedAndSaysSo() {
+        String out = run(SIMPLE).out();
+        assertTrue(flat(out).contains("No treatment was named, so a sodium softener without leakage is assumed."), out);
+        assertTrue(out.contains("≥ 173.0"), out); // 22 × 7.864, and the source was not measured for sodium
+        assertFalse(run(SIMPLE, "--no-treatment").out().contains("Stage 1"));
+        assertFalse(run(SIMPLE, "--softener", "potassium").out().contains("No treatment was named"));
+    }
+
+    @Test
+    void untidyFilesAreRead() {
+        String untidy = "\uFEFFUnit ; AS; Value; Analyte;Remark\r\n\r\n"
+                + "mg/L;N;\"4,1\";\"Nitrate\";\"ok; really\"\r\n# a comment; of the lab\r\n"
+                + "°dH;;21,1;Gesamthärte;\r\n;;n/a;pH;\r\nmg/L;;<2;Natrium\r\nmg/L;;ND;Fluorid;\r\n;;;;\r\n";
+        String out = flat(run(untidy).out());
+        assertTrue(out.contains("nitrate 4,1 mg/L as N"), out);
+        assertTrue(out.contains("nitrate NO₃⁻ 18.15"), out);
+        assertTrue(out.contains("21.10 °dH"), out);
+        assertTrue(out.contains("pH n/a: no value"), out);
+        assertTrue(out.contains("line 8, Fluorid ND mg/L: not detected, with no limit stated"), out);
+    }
+
+    @Test
+    void groupedThousandsInQuotesAreRead() {
+        assertTrue(flat(run("analyte,value,unit,as\nhardness,\"1,250\",mg/L,CaCO3\n")
+                        .out())
+                .contains("1250 mg/L CaCO3"));
+    }
+
+    @Test
+    void otherEncodingsAreRead() {
+        String expected = run(SIMPLE).out();
+        assertEquals(
+                expected,
+                Run.on(folder, SIMPLE, Charset.forName("windows-1252")).out());
+        assertEquals(expected, Run.on(folder, SIMPLE, StandardCharsets.UTF_16).out());
+        assertEquals(
+                expected,
+                Run.on(folder, SIMPLE.replace(',', '\t'), StandardCharsets.UTF_8)
+                        .out());
+    }
+
+    @Test
+    void rowsAndColumnsMayStandInAnyOrder() {
+        String turned = "as,unit,value,analyte\n,°dH,9.5,alkalinity\nCaCO3,gr/gal,22,hardness\n";
+        assertEquals(
+                flat(run(SIMPLE).out()).replaceAll("Measured:[^.]*\\.[^.]*\\.", ""),
+                flat(run(turned).out()).replaceAll("Measured:[^.]*\\.[^.]*\\.", ""));
+    }
+
+    @Test
+    void bypassMembraneAndDosesFollowTheOptions() {
+        String out = flat(run(
+                        SIMPLE,
+                        "--softener=sodium",
+                        "--leakage=0.5 gpg",
+                        "--target=6 °dH",
+                        "--reverse-osmosis=95 %,98 %",
+                        "--recovery=0.3",
+                        "--reject=NO3-=0.85",
+                        "--dose=gypsum=30 g/10 L",
+                        "--dose=Epsom salt=1 tsp/40 US gal")
+                .out());
+        assertTrue(out.contains("goes past the resin"), out);
+        assertTrue(out.contains("Behind it: hardness 6.00 °dH"), out);
+        assertTrue(out.contains("85 % of NO₃⁻"), out);
+        assertTrue(out.contains("some of the calcium sulfate dihydrate will stay undissolved"), out);
+        assertTrue(out.contains("1 tsp(US) (4.9 g ± 20 % each) of magnesium sulfate heptahydrate in 40 gal(US)"), out);
+    }
+
+    @Test
+    void unitsAreSpokenAsAsked() {
+        String out = flat(
+                run(SIMPLE, "--hardness-in=gpg", "--alkalinity-in=mg/L CaCO3").out());
+        assertTrue(out.contains("Behind it: hardness 0.000 gpg, alkalinity 169.6 mg/L CaCO3."), out);
+    }
+
+    @Test
+    void optionsSettleWhatTheReportLeavesOpen() {
+        String open = "analyte,value,unit,as\nhardness,25,°F,\nnitrate,8,mg/L,\nsodum,5,mg/kg,\nKH,5,°dKH,\n";
+        String out = flat(run(
+                        open,
+                        "--unit=hardness=°fH",
+                        "--basis=nitrate=N",
+                        "--name=sodum=sodium",
+                        "--density=1.0 kg/L",
+                        "--calcium-to-magnesium=4 by mass",
+                        "--carrier=Cl-,Na+")
+                .out());
+        assertTrue(out.contains("25.00 °fH"), out);
+        assertTrue(out.contains("nitrate NO₃⁻ 35.41"), out);
+        assertTrue(out.contains("sodium Na⁺ 5.00"), out);
+        assertTrue(out.contains("calcium to magnesium 4 : 1 by mass assumed"), out);
+        assertTrue(out.contains("counted as chloride; the bounds also try sulfate"), out);
+        assertTrue(flat(run(open, "--unit=hardness=°fH", "--basis=nitrate=N", "--ignore=sodum")
+                        .out())
+                .contains("sodum 5 mg/kg: left out as asked"));
+    }
+
+    @Test
+    void decimalCommasCanBeDeclared() {
+        String commas = "analyte;value;unit;as\nhardness;1,250;mmol/L;\n";
+        assertTrue(flat(run(commas, "--decimal=comma").out()).contains("1.25 mmol/L"));
+        assertTrue(flat(run(commas, "--decimal=point").out()).contains("1250 mmol/L"));
+    }
+}

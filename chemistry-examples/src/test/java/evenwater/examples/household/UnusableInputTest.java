@@ -1,0 +1,153 @@
+package evenwater.examples.household;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What cannot be used is one line that names file, line, what was read and what is allowed; exit code 2, nothing half-printed. */
+class UnusableInputTest {
+
+    @TempDir
+    Path folder;
+
+    private static void assertRefused(String message, Run run) {
+        assertEquals(message + System.lineSeparator(), run.err());
+        assertEquals("", run.out());
+        assertEquals(2, run.exitCode());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "sodum,8,mg/L, | unknown analyte 'sodum': did you mean sodium? Correct it, say what it means, or leave the row out",
+                "nitrate,8,mg/L, | nitrate '8 mg/L': it may be as N (0.571 mmol/L) or as NO₃⁻ (0.129 mmol/L): state the basis",
+                "silica,10,mg/L, | silica '10 mg/L': it may be as SiO₂ (0.166 mmol/L) or as Si (0.356 mmol/L): state the basis",
+                "hardness,25,°F, | hardness '25 °F': '°F' may be French degrees (write °fH) or degrees Fahrenheit",
+                "hardness,22,gr, | hardness '22 gr': 'gr' may be grains per US gallon (write gpg) or grams",
+                "hardness,180,mg/L, | hardness '180 mg/L': 'mg/L' may be mg/L as CaCO3 (100.086 mg/mmol) or as CaO (56.077 mg/mmol): add one",
+                "sodium,5,mg/kg, | sodium '5 mg/kg': a reading by mass needs the density of the water: state it as an option",
+                "sodium,5,, | sodium '5': the unit is missing, such as mg/L or mmol/L",
+                "sodium,-5,mg/L, | sodium must not be negative, but was -5 mg/L",
+                "sodium,NaN,mg/L, | sodium 'NaN mg/L': expected a number such as 4.1, <2 or ND",
+                "sodium,>500,mg/L, | sodium '>500 mg/L': a reading above the range of the test has no upper end: dilute and repeat, or leave the row out",
+                "sodium,1e300,mg/L, | sodium must be at most 10.0 mol/L, but was 1e300 mg/L",
+                "pH,15,, | pH must be from 0 to 14, but was 15",
+                "conductivity,640,mS, | conductivity '640 mS': 'mS' may be mS/cm or mS/m: add the length",
+            })
+    void rowsAreRefusedWithTheirLine(String row, String problem) {
+        Run run = Run.on(folder, "analyte,value,unit,as\nKH,5,°dKH,\n" + row + "\n");
+        assertRefused("report.csv:3: " + problem, run);
+    }
+
+    @Test
+    void aDecimalCommaIsNeverAColumnBreak() {
+        assertRefused(
+                "report.csv:2: 5 fields where the header has 4; a number with a decimal comma or grouped thousands must be quoted: "
+                        + "nitrate|3|2|mg/L|N",
+                Run.on(folder, "analyte,value,unit,as\nnitrate,3,2,mg/L,N\n"));
+    }
+
+    @Test
+    void aDecimalCommaIsNeverAThousand() {
+        assertRefused(
+                "report.csv:2: nitrate '3,2 mg/L as N': the comma groups no thousands; if it marks decimals, use a point or say so",
+                Run.on(folder, "analyte,value,unit,as\nnitrate,\"3,2\",mg/L,N\n"));
+        assertRefused(
+                "report.csv:2: hardness '1,250 mg/L as CaCO3': it may be 1250 or 1.250: say what a comma means",
+                Run.on(folder, "analyte;value;unit;as\nhardness;1,250;mg/L;CaCO3\n"));
+    }
+
+    @Test
+    void filesThatAreNoReportAreRefused() {
+        assertRefused(
+                "report.csv: the file is empty; expected a header line analyte,value,unit,as", Run.on(folder, ""));
+        assertRefused(
+                "report.csv:1: the header has no column 'unit' but analyte, value; expected analyte,value,unit,as",
+                Run.on(folder, "analyte,value\nsodium,3\n"));
+        assertRefused(
+                "report.csv:1: the header has the column value twice", Run.on(folder, "analyte,value,unit,value\n"));
+        assertRefused(
+                "report.csv: no row with a reading that can be used, such as hardness, alkalinity, calcium or sodium",
+                Run.on(folder, "analyte,value,unit,as\narsenic,1,µg/L,\n"));
+        assertRefused(
+                "report.csv: a quoted field is not closed or is followed by text",
+                Run.on(folder, "analyte,value,unit,as\n\"sodium,3,mg/L,\n"));
+        Run missing = Run.of(folder.resolve("none.csv").toString());
+        assertEquals(2, missing.exitCode());
+        assertTrue(missing.err()
+                .endsWith("none.csv: cannot be read: no such file, or not allowed" + System.lineSeparator()));
+        assertEquals(2, Run.of(folder.toString()).exitCode());
+    }
+
+    @Test
+    void binaryAndHugeFilesAreRefused() {
+        byte[] noise = new byte[4096];
+        new java.util.Random(7).nextBytes(noise);
+        assertEquals(2, Run.on(folder, noise).exitCode());
+        assertRefused(
+                "report.csv: larger than 10000000 bytes, which is no laboratory report",
+                Run.on(folder, new byte[10_000_001]));
+        assertRefused(
+                "report.csv:10002: more than 10000 rows",
+                Run.on(folder, "analyte,value,unit,as\n" + "arsenic,1,µg/L,\n".repeat(10_001)));
+    }
+
+    @Test
+    void contradictionsAreRefused() {
+        assertRefused(
+                "report.csv:4: sodium is 9 mg/L here and 5 mg/L in line 2: leave one out",
+                Run.on(folder, "analyte,value,unit,as\nsodium,5,mg/L,\nKH,5,°dKH,\nNa,9,mg/L,\n"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "--softener=salt",
+                "--target=6 dH",
+                "--leakage=1 gpg",
+                "--softener=sodium --target=60_°dH",
+                "--softener=sodium --target=3,2_°dH",
+                "--softener=sodium --leakage=-1_gpg",
+                "--reverse-osmosis=0.95",
+                "--reverse-osmosis=1.5,0.9",
+                "--recovery=0.3",
+                "--reverse-osmosis=0.95,0.98 --recovery=2",
+                "--reverse-osmosis=0.95,0.98 --reject=XY=0.5",
+                "--dose=gypsum",
+                "--dose=gypsum=1_g/10_gal",
+                "--dose=gypsum=3_gr/10_L",
+                "--dose=unobtainium=1_g/10_L",
+                "--dose=calcium_chloride=1_g/10_L",
+                "--dose=gypsum=1_g/0_L",
+                "--dose=hydrochloric_acid=1_tsp/10_L",
+                "--hardness-in=furlong",
+                "--basis=sodum=Na",
+                "--basis=nitrate",
+                "--decimal=dot",
+                "--density=-1_kg/L",
+                "--calcium-to-magnesium=3",
+                "--calcium-to-magnesium=x_by_mass",
+                "--carrier=Cl-",
+                "--carrier=Na+,Cl-",
+                "--no-treatment --softener=sodium",
+                "--frobnicate",
+                "one.csv two.csv",
+            })
+    void optionsAreRefusedInOneLine(String options) {
+        String[] args = java.util.Arrays.stream(options.split(" "))
+                .map(option -> option.replace('_', ' '))
+                .toArray(String[]::new);
+        Run run = Run.of(args);
+        assertEquals(2, run.exitCode(), run.out());
+        assertEquals("", run.out());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().length() > 20 && !run.err().contains("Exception"), run.err());
+    }
+}
