@@ -77,6 +77,7 @@ class ReportNamesTest {
             KH                         | alkalinity
             Carbonate hardness (KH)    | alkalinity
             Säurekapazität (pH 4.3)    | alkalinity
+            Säurekapazität bis pH 4,3  | alkalinity
             TAC                        | alkalinity
             Hardness, compensated      | compensated hardness
             pH-Wert                    | pH
