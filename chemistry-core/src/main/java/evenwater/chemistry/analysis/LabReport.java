@@ -3,6 +3,7 @@ package evenwater.chemistry.analysis;
 import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.Conductivity;
+import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.substance.Ion;
 import java.util.ArrayList;
@@ -193,6 +194,15 @@ public final class LabReport {
     public OptionalDouble pH() {
         Entry entry = entry(Kind.PH);
         return entry == null ? OptionalDouble.empty() : OptionalDouble.of(entry.high());
+    }
+
+    /**
+     * Returns the measured total hardness.
+     *
+     * @return in mmol/L, the limit if it is below one; empty if there is none
+     */
+    public Optional<Hardness> hardness() {
+        return Optional.ofNullable(entry(Kind.HARDNESS)).map(e -> Hardness.of(e.high(), Hardness.MILLIMOLE_PER_LITRE));
     }
 
     /**

@@ -40,10 +40,11 @@ final class SodiumSection {
             page.say("The source was not measured for sodium: whatever it holds comes on top (≥).");
         }
         int shown = houseTap();
-        double sodium = milligrams(shown);
+        Bounds<AmountConcentration> sodium = stages.bounds(shown, water -> water.total(Ion.SODIUM));
         page.gap()
-                .say("Published values for drinking water, beside the " + Page.number(sodium) + " mg/L of "
-                        + (shown == 0 ? "the source" : "the water behind stage " + shown) + ", where it is highest:");
+                .say("Published values for drinking water, beside the " + least() + Page.number(milligrams(shown))
+                        + " mg/L of " + (shown == 0 ? "the source" : "the water behind stage " + shown)
+                        + ", where it is highest:");
         for (String[] row : Resource.rows("guidelines.csv")) {
             double low = Double.parseDouble(row[0]);
             double high = Double.parseDouble(row[1]);
@@ -64,11 +65,23 @@ final class SodiumSection {
         return most;
     }
 
-    private static String compared(double value, double low, double high) {
-        if (value > high) {
+    /** Where the water lies, as far as the report can tell: its sodium may be an interval, or open upwards. */
+    private String compared(Bounds<AmountConcentration> sodium, double low, double high) {
+        double least = sodium.low().in(Ion.SODIUM.milligramPerLitre());
+        double most = stages.isLowerBound(Ion.SODIUM)
+                ? Double.POSITIVE_INFINITY
+                : sodium.high().in(Ion.SODIUM.milligramPerLitre());
+        if (least > high) {
             return "above it";
         }
-        return value < low ? "below it" : "within it";
+        if (most < low) {
+            return "below it";
+        }
+        return least >= low && most <= high ? "within it" : "below or above it: the report cannot tell";
+    }
+
+    private String least() {
+        return stages.isLowerBound(Ion.SODIUM) ? "≥ " : "";
     }
 
     private double milligrams(int stage) {
@@ -84,7 +97,7 @@ final class SodiumSection {
         double litresPerGallon = WaterUnits.volume(1, WaterUnits.US_GALLON).in(WaterUnits.LITRE);
         double gramsPerSpoon =
                 Compound.SODIUM_CHLORIDE.teaspoon().orElseThrow().mass().in(WaterUnits.GRAM);
-        String least = stages.isLowerBound(Ion.SODIUM) ? "≥ " : "";
+        String least = least();
         return new String[] {
             stage == 0 ? "source" : "behind stage " + stage,
             least + Page.number(milligrams),

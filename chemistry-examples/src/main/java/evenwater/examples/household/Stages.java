@@ -52,6 +52,9 @@ final class Stages {
 
     /** Tells whether an amount is at least what is shown, since the source was not measured for it. */
     boolean isLowerBound(Ion ion) {
-        return !source.isMeasured(ion) && source.water().total(ion).getValue() == 0;
+        boolean partOfHardness = ion.equals(Ion.CALCIUM) || ion.equals(Ion.MAGNESIUM);
+        boolean known = source.isMeasured(ion)
+                || (partOfHardness && source.report().hardness().isPresent());
+        return !known && source.water().total(ion).getValue() == 0;
     }
 }

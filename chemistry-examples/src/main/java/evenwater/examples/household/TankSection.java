@@ -1,11 +1,14 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Unit;
 
 /** What the last water means for plants and fish, by ranges that aquarists keep. */
 final class TankSection {
@@ -30,12 +33,11 @@ final class TankSection {
         page.say("The water behind the last stage has GH " + Page.number(gh) + " °dH and KH " + Page.number(kh)
                 + " °dKH. All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
                 + "judged, and no water is fit for fish while they are unknown.");
-        plants(page, water, gh, kh);
+        plants(page, gh, kh);
         fish(page, gh, kh);
     }
 
-    private static void plants(Page page, Water water, double gh, double kh) {
-        double sodium = water.total(Ion.SODIUM).in(Ion.SODIUM.milligramPerLitre());
+    private void plants(Page page, double gh, double kh) {
         page.gap().say("Planted tank:");
         for (String[] row : Resource.rows("communities.csv")) {
             if (row[5].equals("plants")) {
@@ -47,11 +49,24 @@ final class TankSection {
                         ? "calcium and magnesium: GH " + Page.number(gh)
                                 + " °dH is little; plants want some of both, so put them back"
                         : "calcium and magnesium: enough by GH");
-        page.item(
-                sodium > MUCH_SODIUM
-                        ? "sodium: " + Page.number(sodium) + " mg/L is more than most keepers of plants accept, about "
-                                + Page.number(MUCH_SODIUM) + " mg/L"
-                        : "sodium: " + Page.number(sodium) + " mg/L is no worry for plants");
+        page.item(sodium());
+    }
+
+    private String sodium() {
+        Unit<AmountConcentration> milligrams = Ion.SODIUM.milligramPerLitre();
+        Bounds<AmountConcentration> sodium = stages.bounds(stages.last(), water -> water.total(Ion.SODIUM));
+        String limit = "about " + Page.number(MUCH_SODIUM) + " mg/L";
+        if (sodium.low().in(milligrams) > MUCH_SODIUM) {
+            return "sodium: " + Page.number(sodium.value().in(milligrams))
+                    + " mg/L is above what most keepers of plants accept, " + limit;
+        }
+        if (stages.isLowerBound(Ion.SODIUM)) {
+            return "sodium: not known, since the source was not measured for it; most keepers of plants accept "
+                    + limit;
+        }
+        return sodium.high().in(milligrams) > MUCH_SODIUM
+                ? "sodium: the report cannot tell whether it is above what most keepers of plants accept, " + limit
+                : "sodium: " + Page.number(sodium.value().in(milligrams)) + " mg/L is no worry for plants";
     }
 
     private static void fish(Page page, double gh, double kh) {

@@ -126,6 +126,19 @@ class OwnReportTest {
     }
 
     @Test
+    void whatWasNotMeasuredIsNotJudged() {
+        String kit = "analyte,value,unit,as\nhardness,0,°dH,\nKH,3,°dKH,\n";
+        String out = flat(run(kit, "--no-treatment").out());
+        assertTrue(out.contains("calcium Ca²⁺ 0.000"), out); // hardness was measured
+        assertTrue(out.contains("sodium Na⁺ not measured"), out);
+        assertTrue(out.contains("This water is below or above it: the report cannot tell."), out);
+        assertTrue(out.contains("sodium: not known, since the source was not measured for it"), out);
+        String limit = flat(run(kit + "sodium,<300,mg/L,\n", "--no-treatment").out());
+        assertTrue(limit.contains("sodium: the report cannot tell whether it is above"), limit);
+        assertTrue(flat(run(SIMPLE).out()).contains("sodium: 173.0 mg/L is above what most keepers of plants accept"));
+    }
+
+    @Test
     void decimalCommasCanBeDeclared() {
         String commas = "analyte;value;unit;as\nhardness;1,250;mmol/L;\n";
         assertTrue(flat(run(commas, "--decimal=comma").out()).contains("1.25 mmol/L"));
