@@ -4,6 +4,7 @@ import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.LevelTeaspoon;
+import evenwater.chemistry.substance.Solubility;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.Objects;
@@ -107,10 +108,16 @@ public final class Dosing implements Treatment {
      * @return true if some of it would stay undissolved; false if it dissolves or its solubility is not known
      */
     public boolean exceedsSolubility() {
-        double gramsPerLitre = dose.in(MassConcentration.GRAM_PER_LITRE);
-        return compound.solubility()
-                .filter(s -> gramsPerLitre > s.of(compound.formula()).in(WaterUnits.GRAM_PER_KILOGRAM))
-                .isPresent();
+        return compound.solubility().filter(this::isExceeded).isPresent();
+    }
+
+    private boolean isExceeded(Solubility solubility) {
+        try {
+            return dose.in(MassConcentration.GRAM_PER_LITRE)
+                    > solubility.of(compound.formula()).in(WaterUnits.GRAM_PER_KILOGRAM);
+        } catch (IllegalArgumentException e) {
+            return false; // it dissolves in its own water of crystallisation in any amount
+        }
     }
 
     @Override
