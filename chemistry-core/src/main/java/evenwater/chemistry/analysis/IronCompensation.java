@@ -19,7 +19,7 @@ import javax.measure.Quantity;
  */
 public record IronCompensation(double grainsPerMilligramOfIron, double grainsPerMilligramOfManganese) {
 
-    /** The surcharge that most of the trade uses: 3 grains for iron, 2 for manganese. */
+    /** A surcharge in use: 3 grains for iron (the trade has 3 to 5), 2 for manganese (seen on one page of the trade). */
     public static final IronCompensation USUAL = new IronCompensation(3, 2);
 
     /**

@@ -140,9 +140,15 @@ final class RowReader {
     }
 
     /** A conductivity is compared at 25 °C, which a row may say in its unit or its last column; another one is unknown. */
-    private static StatedUnit at25(ReportRow row) {
-        String unit = (row.unit() + " " + StatedUnit.plain(row.as())).replaceAll("\\s+", " ");
-        return new StatedUnit(unit.strip().replaceFirst(AT_25, ""), "");
+    private StatedUnit at25(ReportRow row) {
+        String unit = (row.unit() + " " + StatedUnit.plain(row.as()))
+                .replaceAll("\\s+", " ")
+                .strip();
+        String plain = unit.replaceFirst(AT_25, "");
+        if (plain.equals(unit) && !row.analyte().contains("25")) {
+            notes.accept(row.analyte() + " without a temperature taken as at 25 °C");
+        }
+        return new StatedUnit(plain, "");
     }
 
     /** Parts per million of a whole water are read as mg/L, which the result says. */

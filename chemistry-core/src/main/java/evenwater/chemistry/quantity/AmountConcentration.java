@@ -127,7 +127,7 @@ public final class AmountConcentration extends WaterQuantity<AmountConcentration
     /** Loaded when text is read or units are listed, not before. */
     private static final class Text {
         static final UnitNames<AmountConcentration> NAMES = new UnitNames<AmountConcentration>("amount concentration")
-                .unit(MOLE_PER_LITRE, "M")
+                .unit(MOLE_PER_LITRE)
                 .unit(MILLIMOLE_PER_LITRE)
                 .unit(MICROMOLE_PER_LITRE)
                 .unit(NANOMOLE_PER_LITRE)

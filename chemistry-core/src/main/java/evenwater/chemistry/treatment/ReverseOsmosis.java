@@ -30,8 +30,8 @@ import org.jspecify.annotations.Nullable;
  * single-charged ion of the feed that can take it, since those pass most easily. {@link MembraneStreams} names it.
  *
  * <p>Dissolved CO₂ passes freely, so the permeate of hard water is acid; a pH is held back until it can be computed. Unmeasured
- * charge passes like single-charged ions. Neutral solutes pass like single-charged ions unless you say otherwise; boric acid is held
- * back much less, so set it.
+ * charge passes like single-charged ions. Neutral solutes pass like single-charged ions unless you say otherwise; boric acid and
+ * hydrogen sulfide are held back much less, so set theirs.
  *
  * <p>Immutable and thread-safe.
  */

@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  * everything else stay as they are; pH hardly moves, since no acid or base is exchanged.
  *
  * <p><b>Leakage</b> is split by one rule: every exchanged ion (Ca²⁺, Mg²⁺, Sr²⁺, Ba²⁺, Fe²⁺, Mn²⁺) keeps the same share of what
- * entered. Hardness here counts calcium and magnesium. What the resin does over its run, and what it does to potassium and ammonium,
- * is left out.
+ * entered. Hardness here counts calcium and magnesium. What the resin does over its run, and what it does to potassium, ammonium,
+ * copper and zinc, is left out.
  *
  * <p>Immutable and thread-safe.
  */

@@ -247,8 +247,9 @@ public final class Water {
     /**
      * Returns the ionic strength by totals: {@code I = ½ Σ z² c}.
      *
-     * <p>Alkalinity counts as HCO₃⁻ and unmeasured charge as single-charged ions; ion pairs are left out, which makes the figure up
-     * to a few percent high in waters rich in sulfate.
+     * <p>Alkalinity counts as HCO₃⁻ and unmeasured charge as single-charged ions; ion pairs are left out, which makes the figure 10 %
+     * to 50 % high in waters whose anions are mostly sulfate (11 % at 1 mmol/L of CaSO₄, some 45 % in saturated gypsum, computed with
+     * a pairing constant of 10^2.30).
      *
      * @return ionic strength in mmol/L
      * @see "G. N. Lewis and M. Randall, The activity coefficient of strong electrolytes, J. Am. Chem. Soc. 43 (1921) 1112"

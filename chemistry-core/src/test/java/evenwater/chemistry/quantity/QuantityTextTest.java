@@ -160,7 +160,7 @@ class QuantityTextTest {
     void unitsAloneAreReadLikeUnitsOfAQuantity() {
         assertSame(Hardness.GRAIN_PER_US_GALLON, Hardness.unit(" grains per gallon "));
         assertSame(Hardness.GERMAN_DEGREE, Hardness.unit("DGH"));
-        assertSame(AmountConcentration.MOLE_PER_LITRE, AmountConcentration.unit("M"));
+        assertSame(AmountConcentration.MOLE_PER_LITRE, AmountConcentration.unit("MOL/L"));
         assertSame(FlowRate.US_GALLON_PER_MINUTE, FlowRate.unit("US gpm"));
         assertSame(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT, ExchangeCapacity.unit("kilograins per cubic foot"));
     }
