@@ -70,7 +70,8 @@ final class AlkalinityReader {
             OpenPoints.Amount amount = open.amount(strict);
             return new Reading(points -> 2 * amount.at(points), measured);
         }
-        assumptions.add("alkalinity not measured: taken as what the measured ions leave, at least 0");
+        assumptions.add(
+                "alkalinity not measured: taken as what the measured ions leave, at least 0; the bounds try none of it");
         return new Reading(null, false);
     }
 

@@ -31,6 +31,9 @@ final class Interpreter {
     private final List<String> findings = new ArrayList<>();
     private final Map<Ion, OpenPoints.Amount> totals = new LinkedHashMap<>();
     private OpenPoints.@Nullable Amount alkalinity;
+    /** Where nobody measured alkalinity: anything from none of it to all that the measured ions leave. */
+    private OpenPoints.@Nullable Point closing;
+
     private OpenPoints.@Nullable Point carrier;
 
     /** Metals of which a laboratory weighs all forms, also those that carry another charge or none. */
@@ -51,6 +54,7 @@ final class Interpreter {
         measured.addAll(new HardnessReader(report, assumed, open, assumptions, findings).read(totals));
         AlkalinityReader.Reading reading = new AlkalinityReader(report, open, assumptions, findings).read();
         alkalinity = reading.amount();
+        closing = alkalinity == null ? open.point(1) : null;
         for (Ion metal : WEIGHED) {
             if (totals.containsKey(metal)) {
                 assumptions.add(metal.name().replace("(II)", "") + " counted as dissolved " + metal);
@@ -130,9 +134,10 @@ final class Interpreter {
 
     private Water bare(double[] at) {
         WaterBuilder builder = withoutAlkalinity(at);
-        double stated = alkalinity == null
-                ? Math.max(0, builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE))
-                : alkalinity.at(at);
+        double rest = builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
+        double stated = alkalinity != null
+                ? alkalinity.at(at)
+                : Math.max(0, rest) * Objects.requireNonNull(closing).at(at);
         return builder.alkalinity(Alkalinity.of(stated, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
                 .build();
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.Hardness;
@@ -25,7 +26,7 @@ class HardnessOfReportTest {
     private static final String THREE_TO_ONE =
             "calcium to magnesium 3 : 1 by amount assumed; the bounds try all calcium and all magnesium";
     private static final String NO_ALKALINITY =
-            "alkalinity not measured: taken as what the measured ions leave, at least 0";
+            "alkalinity not measured: taken as what the measured ions leave, at least 0; the bounds try none of it";
     private static final String NO_TEMPERATURE = "temperature not stated: 25 °C";
 
     @Test
@@ -41,7 +42,11 @@ class HardnessOfReportTest {
         assertFalse(read.isMeasured(Ion.CALCIUM));
         assertFalse(read.isMeasured(Ion.MAGNESIUM));
         assertTrue(read.notMeasured().containsAll(List.of("calcium", "magnesium")));
-        assertEquals(2, read.corners().size());
+        assertEquals(4, read.corners().size());
+        Bounds<Alkalinity> alkalinity = read.bounds(Water::alkalinity);
+        assertEquals(0, alkalinity.low().getValue(), 0);
+        assertEquals(8, alkalinity.value().getValue(), 0);
+        assertEquals(8, alkalinity.high().getValue(), 0);
     }
 
     @ParameterizedTest

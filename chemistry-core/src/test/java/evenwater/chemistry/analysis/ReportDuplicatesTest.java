@@ -72,7 +72,7 @@ class ReportDuplicatesTest {
 
     @Test
     void aReadingThatIsUsedTwiceIsOneReading() {
-        LabReport report = read("pH | 7.6", "pH | 7.6", "sodium | 1 | mg/L");
+        LabReport report = read("pH | 7.6", "pH | 7.6", "sodium | 1 | mg/L", "KH | 1 | °dKH");
         assertEquals(OptionalDouble.of(7.6), report.pH());
         assertEquals(1, report.interpret().corners().size());
     }

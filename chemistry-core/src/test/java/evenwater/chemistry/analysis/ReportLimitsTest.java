@@ -63,7 +63,8 @@ class ReportLimitsTest {
 
     @Test
     void everyLimitIsAnAssumption() {
-        Interpretation read = interpreted("sodium | <2 | mg/L", "calcium | < 0.5 | mg/L as CaCO3", "K | ND (1) | mg/L");
+        Interpretation read = interpreted(
+                "sodium | <2 | mg/L", "calcium | < 0.5 | mg/L as CaCO3", "K | ND (1) | mg/L", "KH | 1 | °dKH");
         assertEquals(
                 "below the detection limit: sodium <2 mg/L, calcium < 0.5 mg/L as CaCO3, potassium ND (1) mg/L; "
                         + "half the limit as best guess, 0 to the limit in the bounds",

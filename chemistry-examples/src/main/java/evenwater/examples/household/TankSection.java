@@ -28,10 +28,12 @@ final class TankSection {
     void write(Page page) {
         Water water = stages.water(stages.last());
         double gh = water.hardness().in(Hardness.GERMAN_DEGREE);
-        double kh = water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        boolean measured = !stages.source().notMeasured().contains("alkalinity");
+        double kh = measured ? water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS) : Double.NaN;
         page.heading("In the tank");
-        page.say("The water behind the last stage has GH " + Page.number(gh) + " °dH and KH " + Page.number(kh)
-                + " °dKH. All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
+        page.say("The water behind the last stage has GH " + Page.number(gh) + " °dH and KH "
+                + (measured ? Page.number(kh) + " °dKH" : "unknown, since nobody measured alkalinity")
+                + ". All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
                 + "judged, and no water is fit for fish while they are unknown.");
         plants(page, gh, kh);
         fish(page, gh, kh);
@@ -96,7 +98,9 @@ final class TankSection {
     }
 
     private static void compare(List<String> reasons, String name, double value, double low, double high) {
-        if (value < low) {
+        if (Double.isNaN(value)) {
+            reasons.add(name + " is not known");
+        } else if (value < low) {
             reasons.add(name + " " + Page.number(value) + " is below " + Page.number(low));
         } else if (value > high) {
             reasons.add(name + " " + Page.number(value) + " is above " + Page.number(high));

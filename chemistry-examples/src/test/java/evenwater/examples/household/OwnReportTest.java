@@ -133,6 +133,11 @@ class OwnReportTest {
         assertTrue(out.contains("sodium Na⁺ not measured"), out);
         assertTrue(out.contains("This water is below or above it: the report cannot tell."), out);
         assertTrue(out.contains("sodium: not known, since the source was not measured for it"), out);
+        String hardnessAlone = flat(run("analyte,value,unit,as\nhardness,20,°dH,\n", "--no-treatment")
+                .out());
+        assertTrue(hardnessAlone.contains("KH unknown, since nobody measured alkalinity"), hardnessAlone);
+        assertTrue(hardnessAlone.contains("fits none of these"), hardnessAlone);
+        assertTrue(hardnessAlone.contains("0.000 to 435.2"), hardnessAlone); // 20 °dKH as HCO₃⁻
         String limit = flat(run(kit + "sodium,<300,mg/L,\n", "--no-treatment").out());
         assertTrue(limit.contains("sodium: the report cannot tell whether it is above"), limit);
         assertTrue(flat(run(SIMPLE).out()).contains("sodium: 173.0 mg/L is above what most keepers of plants accept"));
