@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Rejection is meant against the feed: {@code permeate = (1 − rejection) · feed}. Rejections that were measured one by one do not
  * pass equal charges, so one ion is adjusted until they do: the one you name with {@link #adjusting}, or else the most abundant
  * single-charged ion of the feed that can take it, since those pass most easily. {@link MembraneStreams} names it.
+ * Waters that differ a little may be adjusted by different ions; name one where results are compared.
  *
  * <p>Dissolved CO₂ passes freely, so the permeate of hard water is acid; a pH is held back until it can be computed. Unmeasured
  * charge passes like single-charged ions. Neutral solutes pass like single-charged ions unless you say otherwise; boric acid and

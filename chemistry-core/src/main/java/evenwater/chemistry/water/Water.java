@@ -136,8 +136,11 @@ public final class Water {
      * @return temperature in °C
      */
     public WaterQuantity<Temperature> temperature() {
-        double celsius = Math.rint((kelvin - 273.15) * 1e9)
-                / 1e9; // what was stated in °C comes back without the digits of 273.15
+        double celsius = kelvin - 273.15;
+        double rounded = Math.rint(celsius * 1e9) / 1e9;
+        if (rounded + 273.15 == kelvin) {
+            celsius = rounded; // what was stated comes back without the digits that 273.15 leaves
+        }
         return WaterUnits.temperature(celsius, WaterUnits.CELSIUS);
     }
 

@@ -34,10 +34,13 @@ final class StageSection {
                 softening(page, softener, stage);
             }
             if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
-                page.say(
-                        "For charge the membrane's passage of "
-                                + name(membrane.streams(stage.before()).adjusted())
-                                + " was adjusted. Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here.");
+                page.say("For charge the membrane's passage of "
+                        + name(membrane.streams(stage.before()).adjusted())
+                        + " was adjusted. Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here."
+                        + (ranges()
+                                ? " Ranges behind it are those at the ends of what the report leaves open; "
+                                        + "between them another ion may be adjusted."
+                                : ""));
             }
             page.say(hardness(stage.after()));
             page.gap().table(ledger(stage.change()));
@@ -65,6 +68,10 @@ final class StageSection {
                 + " mg/L of " + ion.name()
                 + " come. \"One for one, ppm for ppm\" would be wrong by the charge: it takes two "
                 + ion.name() + " for one calcium.");
+    }
+
+    private boolean ranges() {
+        return stages.source().corners().size() > 1;
     }
 
     private String hardness(Water water) {
