@@ -76,8 +76,6 @@ public final class Interpretation {
      *
      * <p>For results that rise or fall all the way with each open point, as sums and blends do, the range is exact. With more than ten
      * open points, whether it rises or falls is tried for each point alone, and the range is exact if the others do not turn it round.
-     * A result that jumps between the ends is not: a membrane that picks the ion to adjust by itself may pick another one there, so
-     * name it.
      *
      * @param <Q> kind of the result
      * @param result computed from a water, possibly through a treatment

@@ -12,27 +12,25 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.water.WaterBuilder;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A reverse-osmosis membrane by its rejections: what stays behind, what passes, and the stream that goes to the drain.
  *
  * <p>Rejection is meant against the feed: {@code permeate = (1 − rejection) · feed}. Rejections that were measured one by one do not
- * pass equal charges, so one ion is adjusted until they do: the one you name with {@link #adjusting}, or else the most abundant
- * single-charged ion of the feed that can take it, since those pass most easily. {@link MembraneStreams} names it.
- * Waters that differ a little may be adjusted by different ions; name one where results are compared.
+ * pass equal charges, and a permeate is neutral. So the side that would pass too much, cations or anions, is held back until it passes
+ * no more charge than the other: all its ions by one factor, {@code Σ(other side) / Σ(this side)}. Then no ion passes more than its
+ * rejection says, every feed has an answer, and waters that differ a little have permeates that differ a little.
+ * {@link #adjusting} lets a single ion of your choice take the difference instead. {@link MembraneStreams} names the ions.
  *
- * <p>Dissolved CO₂ passes freely, so the permeate of hard water is acid; a pH is held back until it can be computed. Unmeasured
- * charge passes like single-charged ions. Neutral solutes pass like single-charged ions unless you say otherwise; boric acid and
- * hydrogen sulfide are held back much less, so set theirs.
+ * <p>Dissolved CO₂ and H₂S pass freely, so the permeate of hard water is acid; a pH is held back until it can be computed. Unmeasured
+ * charge passes, and is held back, like single-charged ions of its sign. Other neutral solutes pass like single-charged ions unless
+ * you say otherwise; boric acid is held back much less, so set its rejection.
  *
  * <p>Immutable and thread-safe.
  */
@@ -99,7 +97,7 @@ public final class ReverseOsmosis implements Treatment {
     }
 
     /**
-     * Returns a membrane that adjusts this ion until the permeate is neutral.
+     * Returns a membrane that adjusts this ion alone until the permeate is neutral; all others pass by their rejections.
      *
      * @param ion a charged reference form, or HCO₃⁻ for alkalinity
      * @return the membrane
@@ -145,8 +143,8 @@ public final class ReverseOsmosis implements Treatment {
      * Returns both streams.
      *
      * @param feed water before the membrane
-     * @return permeate, concentrate and the ion that was adjusted
-     * @throws NoAnswerException if the named ion cannot make the permeate neutral within 0 to all of the feed
+     * @return permeate, concentrate and the ions that were adjusted
+     * @throws NoAnswerException if a single ion was named that cannot make the permeate neutral within 0 to all of the feed
      */
     public MembraneStreams streams(Water feed) {
         Objects.requireNonNull(feed, "feed");
@@ -155,53 +153,28 @@ public final class ReverseOsmosis implements Treatment {
             passed.put(ion, passage(ion) * inFeed(feed, ion));
         }
         passed.put(Ion.BICARBONATE, passage(Ion.BICARBONATE) * inFeed(feed, Ion.BICARBONATE));
-        double unmeasured = (1 - single) * feed.unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE);
-        double excess = unmeasured;
-        for (Map.Entry<Ion, Double> e : passed.entrySet()) {
-            excess += e.getKey().chargeNumber() * e.getValue();
-        }
-        Ion chosen = choose(feed, passed, excess);
-        passed.merge(chosen, -excess / chosen.chargeNumber(), Double::sum);
-        Water permeate = permeate(feed, passed, unmeasured);
-        return new MembraneStreams(permeate, concentrate(feed, permeate), chosen);
+        Passing byRejection = Passing.byRejection(
+                passed, (1 - single) * feed.unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE));
+        Passing neutral = adjusted == null ? byRejection.heldBack() : adjust(feed, byRejection, adjusted);
+        Water permeate = permeate(feed, neutral);
+        return new MembraneStreams(permeate, concentrate(feed, permeate), neutral.adjusted());
     }
 
-    /** Picks the ion to adjust: the named one, or the most abundant single-charged one that can take the excess, or any other. */
-    private Ion choose(Water feed, Map<Ion, Double> passed, double excess) {
-        if (adjusted != null) {
-            if (!canTake(feed, passed, excess, adjusted)) {
-                throw new NoAnswerException(
-                        "adjusting " + adjusted + " cannot make the permeate neutral: the rejections leave " + excess
-                                + " meq/L, and the feed holds " + inFeed(feed, adjusted) + " mmol/L of it",
-                        EquivalentConcentration.of(excess, MILLIEQUIVALENT_PER_LITRE),
-                        AmountConcentration.of(inFeed(feed, adjusted), MILLIMOLE_PER_LITRE));
-            }
-            return adjusted;
-        }
-        List<Ion> byCharge = passed.keySet().stream()
-                .sorted(Comparator.comparing((Ion ion) -> Math.abs(ion.chargeNumber()) > 1)
-                        .thenComparingDouble(ion -> -Math.abs(ion.chargeNumber() * inFeed(feed, ion))))
-                .toList();
-        return Stream.concat(byCharge.stream(), Stream.of(Ion.BICARBONATE))
-                .filter(ion -> ion.chargeNumber() != 0 && canTake(feed, passed, excess, ion))
-                .findFirst()
-                .orElseThrow(() -> new NoAnswerException(
-                        "no single ion can make the permeate neutral: the rejections leave " + excess + " meq/L",
-                        EquivalentConcentration.of(excess, MILLIEQUIVALENT_PER_LITRE)));
-    }
-
-    private static boolean canTake(Water feed, Map<Ion, Double> passed, double excess, Ion ion) {
-        double result = passed.getOrDefault(ion, 0.0) - excess / ion.chargeNumber();
+    private static Passing adjust(Water feed, Passing passing, Ion ion) {
         double all = inFeed(feed, ion);
-        double rounding = 1e-12 * Math.abs(all);
-        return result >= Math.min(0, all) - rounding && result <= Math.max(0, all) + rounding;
+        return passing.adjusting(ion, all)
+                .orElseThrow(() -> new NoAnswerException(
+                        "adjusting " + ion + " cannot make the permeate neutral: the rejections leave "
+                                + passing.excess() + " meq/L, and the feed holds " + all + " mmol/L of it",
+                        EquivalentConcentration.of(passing.excess(), MILLIEQUIVALENT_PER_LITRE),
+                        AmountConcentration.of(all, MILLIMOLE_PER_LITRE)));
     }
 
-    private Water permeate(Water feed, Map<Ion, Double> passed, double unmeasured) {
+    private static Water permeate(Water feed, Passing passing) {
         WaterBuilder builder = Water.builder()
                 .temperature(feed.temperature())
-                .unmeasuredCharge(EquivalentConcentration.of(unmeasured, MILLIEQUIVALENT_PER_LITRE));
-        passed.forEach((ion, amount) -> {
+                .unmeasuredCharge(EquivalentConcentration.of(passing.unmeasured(), MILLIEQUIVALENT_PER_LITRE));
+        passing.amounts().forEach((ion, amount) -> {
             if (!ion.equals(Ion.BICARBONATE)) {
                 builder.total(ion, AmountConcentration.of(Math.max(0, amount), MILLIMOLE_PER_LITRE));
             }
@@ -210,7 +183,7 @@ public final class ReverseOsmosis implements Treatment {
             double permeateCarbon = MembraneKernel.permeateCarbon(
                     carbon.in(MILLIMOLE_PER_LITRE),
                     inFeed(feed, Ion.BICARBONATE),
-                    passed.getOrDefault(Ion.BICARBONATE, 0.0));
+                    passing.amounts().getOrDefault(Ion.BICARBONATE, 0.0));
             builder.carbon(AmountConcentration.of(Math.max(0, permeateCarbon), MILLIMOLE_PER_LITRE));
         });
         return builder.build();
@@ -242,7 +215,8 @@ public final class ReverseOsmosis implements Treatment {
 
     private double passage(Ion ion) {
         double usual = Math.abs(ion.chargeNumber()) > 1 ? multiple : single;
-        return 1 - special.getOrDefault(ion, usual);
+        double unlessSaid = ion.equals(Ion.HYDROGEN_SULFIDE) ? 0 : usual; // a dissolved gas, like CO₂
+        return 1 - special.getOrDefault(ion, unlessSaid);
     }
 
     /** mmol/L of an ion in the feed; alkalinity stands for HCO₃⁻. */
@@ -261,7 +235,9 @@ public final class ReverseOsmosis implements Treatment {
                 .append(" of multiple-charged ions");
         special.forEach(
                 (ion, r) -> name.append(", ").append(percent(r)).append(" of ").append(ion));
-        return name.toString();
+        return adjusted == null
+                ? name.toString()
+                : name.append(", adjusting ").append(adjusted).toString();
     }
 
     static String percent(double share) {

@@ -71,24 +71,6 @@ class ReverseOsmosisErrorsTest {
                                 .build()));
     }
 
-    @Test
-    void whereNoSingleIonCanTakeTheExcessThereIsNoAnswer() {
-        // 1 meq/L of cations too much, two kinds of anions that could give half of it each
-        Water feed = Water.builder()
-                .total(Ion.SODIUM, mmol(0.5))
-                .total(Ion.POTASSIUM, mmol(0.5))
-                .total(Ion.CHLORIDE, mmol(0.5))
-                .total(Ion.NITRATE, mmol(0.5))
-                .build();
-        Refused.withoutAnswer(
-                "no single ion can make the permeate neutral: the rejections leave 1.0 meq/L",
-                List.of(charge(1)),
-                () -> ReverseOsmosis.rejecting(0, 1)
-                        .rejecting(Ion.CHLORIDE, 1)
-                        .rejecting(Ion.NITRATE, 1)
-                        .treat(feed));
-    }
-
     @ParameterizedTest
     @ValueSource(doubles = {-0.1, 1.1, Double.NaN})
     void rejectionsAreFromNothingToAll(double value) {

@@ -14,7 +14,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Waters;
 import evenwater.chemistry.water.Water;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,69 +67,87 @@ class ReverseOsmosisTest {
     }
 
     @Test
-    void theMostAbundantSingleChargedIonIsAdjustedAndNamed() {
-        // by rejection 0.08 + 0.45 − 0.25 − 0.04 − 0.35 − 0.05 = −0.16 meq/L, so bicarbonate passes 0.19 and not 0.35;
-        // calcium carries more charge, but keeps the rejection that was stated
+    void theSideThatPassesTooMuchIsHeldBackAndNamed() {
+        // by rejection cations pass 0.08 + 0.3 + 0.15 = 0.53 meq/L, anions 0.25 + 0.04 + 0.35 + 0.05 = 0.69
         MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(FEED);
-        assertEquals(Ion.BICARBONATE, streams.adjusted());
-        assertEquals(0.19, alkalinityOf(streams.permeate()), ROUNDING);
-        assertEquals(0.04, of(Ion.CALCIUM, streams.permeate()), ROUNDING);
-        assertEquals(0.3, of(Ion.SODIUM, streams.permeate()), ROUNDING);
+        Water permeate = streams.permeate();
+        double factor = 0.53 / 0.69;
+        assertAll(
+                () -> assertEquals(Set.of(Ion.CHLORIDE, Ion.SULFATE, Ion.BICARBONATE), Set.copyOf(streams.adjusted())),
+                () -> assertEquals(factor * 0.25, of(Ion.CHLORIDE, permeate), ROUNDING),
+                () -> assertEquals(factor * 0.02, of(Ion.SULFATE, permeate), ROUNDING),
+                () -> assertEquals(factor * 0.35, alkalinityOf(permeate), ROUNDING),
+                () -> assertEquals(factor * -0.05, unmeasuredOf(permeate), ROUNDING),
+                () -> assertEquals(0.04, of(Ion.CALCIUM, permeate), ROUNDING),
+                () -> assertEquals(0.3, of(Ion.SODIUM, permeate), ROUNDING),
+                () -> assertEquals(0.15, of(Ion.POTASSIUM, permeate), ROUNDING),
+                () -> assertEquals(0.05, of(Ion.SILICA, permeate), ROUNDING));
     }
 
     @Test
-    void alkalinityIsAdjustedWhereBicarbonateCarriesMostCharge() {
-        Water soda = Water.builder()
-                .total(Ion.CALCIUM, mmol(1))
-                .total(Ion.SODIUM, mmol(2))
-                .alkalinity(alkalinity(4))
-                .build();
-        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(soda);
-        assertEquals(Ion.BICARBONATE, streams.adjusted());
-        assertEquals(0.04 + 0.2, alkalinityOf(streams.permeate()), ROUNDING); // 0.4 by rejection
-    }
-
-    @Test
-    void theNextIonIsAdjustedWhereTheFirstCannotTakeTheExcess() {
-        Water feed = Water.builder()
-                .total(Ion.MAGNESIUM, mmol(5))
-                .total(Ion.SODIUM, mmol(1))
-                .total(Ion.CHLORIDE, mmol(9))
-                .total(Ion.NITRATE, mmol(2))
-                .build();
-        // anions pass 0.1 meq/L too much; chloride passes nothing and cannot pass less, so nitrate does
-        MembraneStreams streams =
-                ReverseOsmosis.rejecting(0.9, 1).rejecting(Ion.CHLORIDE, 1).streams(feed);
-        assertEquals(Ion.NITRATE, streams.adjusted());
-        assertEquals(0.1, of(Ion.NITRATE, streams.permeate()), ROUNDING);
-        // where no single-charged ion is there, one with more charges is adjusted
-        Water epsom = Water.builder()
-                .total(Ion.MAGNESIUM, mmol(5))
-                .total(Ion.SULFATE, mmol(5))
-                .build();
-        assertEquals(
-                Ion.MAGNESIUM,
-                ReverseOsmosis.rejecting(0.9, 1)
-                        .rejecting(Ion.MAGNESIUM, 0.9)
-                        .streams(epsom)
-                        .adjusted());
-    }
-
-    @Test
-    void neutralSolutesAreNeverAdjusted() {
-        Water feed = Water.builder()
+    void cationsAreHeldBackWhereTheyWouldPassTooMuch() {
+        Water glauber = Water.builder()
+                .total(Ion.SODIUM, mmol(4))
+                .total(Ion.SULFATE, mmol(2))
                 .total(Ion.SILICA, mmol(50))
-                .total(Ion.SODIUM, mmol(1))
-                .total(Ion.CHLORIDE, mmol(1))
                 .build();
+        // 0.4 meq/L of sodium against 0.08 of sulfate
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(glauber);
+        assertEquals(List.of(Ion.SODIUM), streams.adjusted());
+        assertEquals(0.08, of(Ion.SODIUM, streams.permeate()), ROUNDING);
+        assertEquals(0.04, of(Ion.SULFATE, streams.permeate()), ROUNDING);
+        assertEquals(5, of(Ion.SILICA, streams.permeate()), 1e-14);
+    }
+
+    @Test
+    void nothingPassesWhereTheOtherSideIsHeldBackWhole() {
+        Water feed = Water.builder()
+                .total(Ion.MAGNESIUM, mmol(5))
+                .total(Ion.CHLORIDE, mmol(10))
+                .carbon(mmol(0))
+                .build();
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 1).streams(feed);
+        assertEquals(List.of(Ion.CHLORIDE), streams.adjusted());
+        assertEquals(Water.pure().with(feed.temperature()), streams.permeate());
+        assertEquals(10 / 0.75, of(Ion.CHLORIDE, streams.concentrate())); // all of it in three quarters of the volume
+    }
+
+    @Test
+    void equalRejectionsNeedNoAdjustment() {
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.9).streams(FEED);
+        assertEquals(List.of(), streams.adjusted());
+        assertEquals(0.35, alkalinityOf(streams.permeate()), ROUNDING);
+    }
+
+    @Test
+    void aNamedIonTakesTheDifferenceAlone() {
+        // by rejection 0.53 − 0.69 = −0.16 meq/L, so bicarbonate passes 0.19 and not 0.35
+        MembraneStreams streams =
+                ReverseOsmosis.rejecting(0.9, 0.98).adjusting(Ion.BICARBONATE).streams(FEED);
+        assertEquals(List.of(Ion.BICARBONATE), streams.adjusted());
+        assertEquals(0.19, alkalinityOf(streams.permeate()), ROUNDING);
+        assertEquals(0.25, of(Ion.CHLORIDE, streams.permeate()), ROUNDING);
+        assertEquals(-0.05, unmeasuredOf(streams.permeate()), ROUNDING);
+    }
+
+    @Test
+    void hydrogenSulfidePassesLikeCarbonDioxideUnlessSaidOtherwise() {
+        Water feed = Water.builder().total(Ion.HYDROGEN_SULFIDE, mmol(0.25)).build();
+        ReverseOsmosis membrane = ReverseOsmosis.rejecting(0.9, 0.98);
+        assertEquals(0.25, of(Ion.HYDROGEN_SULFIDE, membrane.treat(feed)));
         assertEquals(
-                Ion.SODIUM, ReverseOsmosis.rejecting(0.9, 0.98).streams(feed).adjusted());
+                0.125,
+                of(
+                        Ion.HYDROGEN_SULFIDE,
+                        membrane.rejecting(Ion.HYDROGEN_SULFIDE, 0.5).treat(feed)));
     }
 
     @Test
     void concentrateHoldsWhatThePermeateDoesNot() {
-        MembraneStreams streams =
-                ReverseOsmosis.rejecting(0.9, 0.98).recovering(0.75).streams(FEED);
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98)
+                .adjusting(Ion.BICARBONATE)
+                .recovering(0.75)
+                .streams(FEED);
         Water concentrate = streams.concentrate();
         assertAll(
                 () -> assertEquals(celsius(15), concentrate.temperature()),
@@ -193,15 +213,16 @@ class ReverseOsmosisTest {
         MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(Water.pure());
         assertEquals(Water.pure(), streams.permeate());
         assertEquals(Water.pure(), streams.concentrate());
-        assertEquals(Ion.BICARBONATE, streams.adjusted());
+        assertEquals(List.of(), streams.adjusted());
     }
 
     @Test
     void mineralAcidPassesAsNegativeAlkalinity() {
         Water acid =
                 Water.builder().total(Ion.SULFATE, mmol(1)).carbon(mmol(0.5)).build();
-        MembraneStreams streams =
-                ReverseOsmosis.rejecting(0.9, 0.98).adjusting(Ion.BICARBONATE).streams(acid);
+        // 0.2 meq/L of acid by rejection against 0.04 of sulfate: the acid is held back
+        MembraneStreams streams = ReverseOsmosis.rejecting(0.9, 0.98).streams(acid);
+        assertEquals(List.of(Ion.BICARBONATE), streams.adjusted());
         assertEquals(0.02, of(Ion.SULFATE, streams.permeate()), ROUNDING);
         assertEquals(-0.04, alkalinityOf(streams.permeate()), ROUNDING);
         assertEquals(0.5, carbonOf(streams.permeate())); // all of it free
@@ -228,14 +249,18 @@ class ReverseOsmosisTest {
 
     @Test
     void itsNameSaysWhatItRejects() {
+        ReverseOsmosis membrane = ReverseOsmosis.rejecting(0.96, 0.985)
+                .rejecting(Ion.BORIC_ACID, 0.4)
+                .rejecting(Ion.BICARBONATE, 0.9)
+                .rejecting(Ion.BICARBONATE, 0.88)
+                .recovering(0.3);
         assertEquals(
                 "reverse osmosis rejecting 96 % of single-charged and 98.5 % of multiple-charged ions, "
                         + "40 % of B(OH)₃, 88 % of HCO₃⁻",
-                ReverseOsmosis.rejecting(0.96, 0.985)
-                        .rejecting(Ion.BORIC_ACID, 0.4)
-                        .rejecting(Ion.BICARBONATE, 0.9)
-                        .rejecting(Ion.BICARBONATE, 0.88)
-                        .recovering(0.3)
-                        .name());
+                membrane.name());
+        assertEquals(
+                "reverse osmosis rejecting 96 % of single-charged and 98.5 % of multiple-charged ions, "
+                        + "40 % of B(OH)₃, 88 % of HCO₃⁻, adjusting Na⁺",
+                membrane.adjusting(Ion.SODIUM).name());
     }
 }

@@ -34,13 +34,7 @@ final class StageSection {
                 softening(page, softener, stage);
             }
             if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
-                page.say("For charge the membrane's passage of "
-                        + name(membrane.streams(stage.before()).adjusted())
-                        + " was adjusted. Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here."
-                        + (ranges()
-                                ? " Ranges behind it are those at the ends of what the report leaves open; "
-                                        + "between them another ion may be adjusted."
-                                : ""));
+                passing(page, membrane.streams(stage.before()).adjusted());
             }
             page.say(hardness(stage.after()));
             page.gap().table(ledger(stage.change()));
@@ -70,8 +64,16 @@ final class StageSection {
                 + ion.name() + " for one calcium.");
     }
 
-    private boolean ranges() {
-        return stages.source().corners().size() > 1;
+    private static void passing(Page page, List<Ion> heldBack) {
+        page.say((heldBack.isEmpty()
+                        ? "The rejections pass equal charges."
+                        : "The permeate is neutral, so these pass less than their rejections say: "
+                                + String.join(
+                                        ", ",
+                                        heldBack.stream()
+                                                .map(StageSection::name)
+                                                .toList()) + ".")
+                + " Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here.");
     }
 
     private String hardness(Water water) {
