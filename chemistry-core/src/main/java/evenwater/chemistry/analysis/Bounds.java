@@ -11,8 +11,10 @@ import java.util.Objects;
  * @param low the least it may be
  * @param value the best guess: the middle of every interval and the assumptions as stated
  * @param high the most it may be
+ * @param openBelow true if it may also be less than {@code low}, since something that was not measured lowers it
+ * @param openAbove true if it may also be more than {@code high}, since something that was not measured raises it
  */
-public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
+public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high, boolean openBelow, boolean openAbove) {
 
     /**
      * Checks the order.
@@ -20,6 +22,8 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
      * @param low see the record
      * @param value see the record
      * @param high see the record
+     * @param openBelow see the record
+     * @param openAbove see the record
      */
     public Bounds {
         Objects.requireNonNull(low, "low");
@@ -31,16 +35,28 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
     }
 
     /**
-     * Tells whether the report leaves nothing open for this result.
+     * Creates a range with two ends.
      *
-     * @return true if low and high are the same amount
+     * @param low see the record
+     * @param value see the record
+     * @param high see the record
      */
-    public boolean isExact() {
-        return low.isEquivalentTo(high);
+    public Bounds(Q low, Q value, Q high) {
+        this(low, value, high, false, false);
     }
 
     /**
-     * Returns the result for people, such as {@code 174 mg/L Na⁺ (173 to 175 mg/L Na⁺)}.
+     * Tells whether the report leaves nothing open for this result.
+     *
+     * @return true if low and high are the same amount, and neither end is open
+     */
+    public boolean isExact() {
+        return low.isEquivalentTo(high) && !openBelow && !openAbove;
+    }
+
+    /**
+     * Returns the result for people, such as {@code 174 mg/L Na⁺ (173 to 175 mg/L Na⁺)}, or {@code 174 mg/L Na⁺ (173 mg/L Na⁺ or more)}
+     * where it is open.
      *
      * @param locale whose decimal sign to use
      * @param significantDigits digits to keep; 1 to 17
@@ -51,10 +67,22 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high) {
         if (isExact()) {
             return text;
         }
+        if (openBelow || openAbove) {
+            return text + " (" + openText(locale, significantDigits) + ")";
+        }
         String from = low.toText(locale, significantDigits);
         String unit = " " + high.getUnit().getSymbol();
         boolean oneUnit = low.getUnit().equals(high.getUnit()) && from.endsWith(unit);
         return text + " (" + (oneUnit ? from.substring(0, from.length() - unit.length()) : from) + " to "
                 + high.toText(locale, significantDigits) + ")";
+    }
+
+    private String openText(Locale locale, int significantDigits) {
+        if (openBelow && openAbove) {
+            return "or more, or less";
+        }
+        return openAbove
+                ? low.toText(locale, significantDigits) + " or more"
+                : high.toText(locale, significantDigits) + " or less";
     }
 }

@@ -3,26 +3,40 @@ package evenwater.chemistry.analysis;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** The waters that a report may mean, over the ends of what it leaves open. Immutable and thread-safe. */
 final class Corners {
 
-    private static final int ALL_COMBINATIONS = 10;
+    private static final int ALL_COMBINATIONS = 8;
+
+    /** What nobody measured is tried at these, in mmol/L or meq/L: from a trace to more than a tank bears. */
+    private static final double[] AMOUNTS = {0.01, 1, 100};
 
     private final double[] bestGuess;
+    /** Points with two ends. */
+    private final int[] open;
+    /** Points that only have a beginning. */
+    private final int[] endless;
+
     private final Function<double[], Water> waterAt;
 
     /**
      * Creates the corners.
      *
      * @param bestGuess where each open point stands by best guess, from 0 to 1
+     * @param endless indices of the points that have no other end
      * @param waterAt the water for given positions of the points
      */
-    Corners(double[] bestGuess, Function<double[], Water> waterAt) {
+    Corners(double[] bestGuess, Set<Integer> endless, Function<double[], Water> waterAt) {
         this.bestGuess = bestGuess.clone();
+        this.open = IntStream.range(0, bestGuess.length)
+                .filter(i -> !endless.contains(i))
+                .toArray();
+        this.endless = endless.stream().mapToInt(Integer::intValue).sorted().toArray();
         this.waterAt = waterAt;
     }
 
@@ -30,24 +44,25 @@ final class Corners {
         return waterAt.apply(bestGuess.clone());
     }
 
-    /** All combinations of ends for up to ten points; beyond that all low, all high, and each alone at its other end. */
+    /** All combinations of ends for up to eight points; beyond that all low, all high, and each alone at its other end. */
     List<Water> all() {
-        int n = bestGuess.length;
         List<double[]> corners = new ArrayList<>();
-        if (n <= ALL_COMBINATIONS) {
-            for (int bits = 0; bits < 1 << n; bits++) {
-                double[] corner = new double[n];
-                for (int i = 0; i < n; i++) {
-                    corner[i] = bits >> i & 1;
+        if (open.length <= ALL_COMBINATIONS) {
+            for (int bits = 0; bits < 1 << open.length; bits++) {
+                double[] corner = bestGuess.clone();
+                for (int i = 0; i < open.length; i++) {
+                    corner[open[i]] = bits >> i & 1;
                 }
                 corners.add(corner);
             }
         } else {
             for (int end = 0; end <= 1; end++) {
-                double[] same = new double[n];
-                Arrays.fill(same, end);
+                double[] same = bestGuess.clone();
+                for (int i : open) {
+                    same[i] = end;
+                }
                 corners.add(same);
-                for (int i = 0; i < n; i++) {
+                for (int i : open) {
                     corners.add(moved(same, i, 1.0 - end));
                 }
             }
@@ -57,19 +72,32 @@ final class Corners {
 
     /** Where a result is least and largest, if each point moves it one way; nothing if {@link #all} has every combination. */
     <Q extends WaterQuantity<Q>> List<Water> towardsEnds(Function<Water, Q> result) {
-        int n = bestGuess.length;
-        if (n <= ALL_COMBINATIONS) {
+        if (open.length <= ALL_COMBINATIONS) {
             return List.of();
         }
-        double[] least = new double[n];
-        double[] largest = new double[n];
-        for (int i = 0; i < n; i++) {
+        double[] least = bestGuess.clone();
+        double[] largest = bestGuess.clone();
+        for (int i : open) {
             Q low = result.apply(waterAt.apply(moved(bestGuess, i, 0)));
             Q high = result.apply(waterAt.apply(moved(bestGuess, i, 1)));
             least[i] = low.compareTo(high) <= 0 ? 0 : 1;
             largest[i] = 1 - least[i];
         }
         return List.of(waterAt.apply(least), waterAt.apply(largest));
+    }
+
+    /** The best guess with more of what nobody measured: several amounts of each thing alone, and of all together. */
+    List<Water> beyond() {
+        List<double[]> beyond = new ArrayList<>();
+        for (double amount : AMOUNTS) {
+            double[] all = bestGuess.clone();
+            for (int i : endless) {
+                beyond.add(moved(bestGuess, i, amount));
+                all[i] = amount;
+            }
+            beyond.add(all);
+        }
+        return endless.length == 0 ? List.of() : beyond.stream().map(waterAt).toList();
     }
 
     private static double[] moved(double[] points, int i, double to) {

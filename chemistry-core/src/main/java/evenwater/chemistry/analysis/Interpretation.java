@@ -1,25 +1,32 @@
 package evenwater.chemistry.analysis;
 
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
 
 /**
  * The water behind a report, with everything that was assumed and the range that it leaves open.
  *
  * <p>Readings below a detection limit and assumptions such as calcium to magnesium are open: {@link #water} takes the middle of the
- * interval and the assumption as stated, {@link #bounds} tries all ends of them. Immutable and thread-safe.
+ * interval and the assumption as stated, {@link #bounds} tries all ends of them. What nobody measured counts as 0, and where it matters
+ * a result is open towards more or less. Immutable and thread-safe.
  */
 public final class Interpretation {
+
+    /** What moves a result by less, of 1 in its unit or of itself, is rounding; 1 mmol/L of an ion moves it more or not at all. */
+    private static final double ROUNDING = 1e-12;
 
     private final LabReport report;
     private final Corners corners;
     private final Water water;
     private final List<Water> waters;
+    private final List<Water> beyond;
     private final List<String> assumptions;
     private final List<String> findings;
     private final List<String> notMeasured;
@@ -36,6 +43,7 @@ public final class Interpretation {
         this.corners = corners;
         this.water = corners.nominal();
         this.waters = corners.all();
+        this.beyond = corners.beyond();
         this.assumptions = List.copyOf(assumptions);
         this.findings = List.copyOf(findings);
         this.notMeasured = List.copyOf(notMeasured);
@@ -63,7 +71,8 @@ public final class Interpretation {
     /**
      * Returns waters at the ends of everything that the report leaves open.
      *
-     * <p>All combinations of ends for up to ten open points; beyond that all low, all high, and each point alone at its other end.
+     * <p>All combinations of ends for up to eight open points; beyond that all low, all high, and each point alone at its other end. What
+     * was {@linkplain #notMeasured() not measured} is 0 in all of them.
      *
      * @return one or more waters; the water itself if nothing is open
      */
@@ -74,27 +83,52 @@ public final class Interpretation {
     /**
      * Returns a result with the range in which it may lie: its least and largest value over the {@link #corners}.
      *
-     * <p>For results that rise or fall all the way with each open point, as sums and blends do, the range is exact. With more than ten
+     * <p>For results that rise or fall all the way with each open point, as sums and blends do, the range is exact. With more than eight
      * open points, whether it rises or falls is tried for each point alone, and the range is exact if the others do not turn it round.
+     *
+     * <p>Where some more of something that was {@linkplain #notMeasured() not measured} moves the result, the range is open that way:
+     * the sodium of a report without sodium is {@code 0 mg/L Na⁺ or more}. That is tried for a trace and for much of each and of all
+     * together; behind a membrane with a named carrier of missing charge, a result may turn round in between and leave the range.
      *
      * @param <Q> kind of the result
      * @param result computed from a water, possibly through a treatment
      * @return the result for {@link #water} and its bounds
-     * @throws evenwater.chemistry.quantity.NoAnswerException if a treatment has no answer for one of the corners
+     * @throws NoAnswerException if a treatment has no answer for the water, or for one that the report leaves open as well
      */
     public <Q extends WaterQuantity<Q>> Bounds<Q> bounds(Function<Water, Q> result) {
         Q value = result.apply(water);
-        List<Q> ends = new ArrayList<>();
-        ends.add(value);
-        waters.forEach(corner -> ends.add(result.apply(corner)));
-        corners.towardsEnds(result).forEach(corner -> ends.add(result.apply(corner)));
+        Function<Water, Q> other = corner -> atCorner(result, corner);
         Q low = value;
         Q high = value;
-        for (Q end : ends) {
+        for (Q end : Stream.concat(waters.stream(), corners.towardsEnds(other).stream())
+                .map(other)
+                .toList()) {
             low = end.compareTo(low) < 0 ? end : low;
             high = end.compareTo(high) > 0 ? end : high;
         }
-        return new Bounds<>(low, value, high);
+        boolean openBelow = false;
+        boolean openAbove = false;
+        double least = low.in(value.getUnit());
+        for (Water more : beyond) {
+            double moved = other.apply(more).in(value.getUnit());
+            double by = moved - value.in(value.getUnit());
+            double rounding = ROUNDING * Math.max(1, Math.abs(moved));
+            least = Math.min(least, moved);
+            openBelow |= by < -rounding;
+            openAbove |= by > rounding;
+        }
+        openBelow &= low.getValue() != 0 || least < 0; // what is down at nothing, and does not go below, ends there
+        return new Bounds<>(low, value, high, openBelow, openAbove);
+    }
+
+    private static <Q extends WaterQuantity<Q>> Q atCorner(Function<Water, Q> result, Water corner) {
+        try {
+            return result.apply(corner);
+        } catch (NoAnswerException e) {
+            throw new NoAnswerException(
+                    "for another water that the report leaves open, " + e.getMessage(),
+                    e.numbers().toArray(Quantity<?>[]::new));
+        }
     }
 
     /**
@@ -117,7 +151,7 @@ public final class Interpretation {
 
     /**
      * Returns which of the major parts of a water were not measured: calcium, magnesium, sodium, potassium, alkalinity, chloride,
-     * sulfate.
+     * sulfate. A lower bound is no measurement.
      *
      * @return names; an ion balance says little unless this is empty
      */

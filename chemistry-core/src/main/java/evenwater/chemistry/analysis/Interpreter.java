@@ -34,7 +34,16 @@ final class Interpreter {
     /** Where nobody measured alkalinity: anything from none of it to all that the measured ions leave. */
     private OpenPoints.@Nullable Point closing;
 
+    /** Where only a lower bound of alkalinity is known, or none, and cations that may go with it are missing. */
+    private OpenPoints.@Nullable Point moreAlkalinity;
+
+    /** Major ions that nobody measured: none of them or, to see what that does, some mmol/L. */
+    private final Map<Ion, OpenPoints.Point> more = new LinkedHashMap<>();
+
     private OpenPoints.@Nullable Point carrier;
+
+    private static final List<Ion> MAJOR =
+            List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE);
 
     /** Metals of which a laboratory weighs all forms, also those that carry another charge or none. */
     private static final List<Ion> WEIGHED =
@@ -64,15 +73,20 @@ final class Interpreter {
             assumptions.add("temperature not stated: 25 °C");
         }
         open.describe(assumptions);
-        List<String> notMeasured = notMeasured(measured, reading.measured());
-        noteCarrier();
+        Set<Ion> carriers = noteCarrier();
+        openMissing(measured, reading, carriers);
         return new Interpretation(
-                report, new Corners(open.nominal(), this::water), assumptions, findings, notMeasured, measured);
+                report,
+                open.corners(this::water),
+                assumptions,
+                findings,
+                notMeasured(measured, reading.measured()),
+                measured);
     }
 
     private static List<String> notMeasured(Set<Ion> measured, boolean alkalinity) {
         List<String> missing = new ArrayList<>();
-        for (Ion ion : List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE)) {
+        for (Ion ion : MAJOR) {
             if (!measured.contains(ion)) {
                 missing.add(ion.name());
             }
@@ -83,18 +97,40 @@ final class Interpreter {
         return missing;
     }
 
-    /** Tells who carries the charge that nobody measured, and opens the choice. */
-    private void noteCarrier() {
+    /**
+     * Tells who carries the charge that nobody measured, and opens the choice.
+     *
+     * @return the carrier and the other that the bounds try; none if there is nothing to carry
+     */
+    private Set<Ion> noteCarrier() {
         double unmeasured = charge(bare(open.nominal()));
         Ion ion = (unmeasured < 0 ? assumed.anion() : assumed.cation()).orElse(null);
-        if (ion != null && unmeasured != 0) {
-            carrier = open.point(0);
-            assumptions.add(String.format(
-                    Locale.ROOT,
-                    "%.3f meq/L that nobody measured counted as %s; the bounds also try %s",
-                    Math.abs(unmeasured),
-                    ion.name(),
-                    alternative(ion).name()));
+        if (ion == null || unmeasured == 0) {
+            return Set.of();
+        }
+        carrier = open.point(0);
+        assumptions.add(String.format(
+                Locale.ROOT,
+                "%.3f meq/L that nobody measured counted as %s; the bounds also try %s",
+                Math.abs(unmeasured),
+                ion.name(),
+                alternative(ion).name()));
+        return Set.of(ion, alternative(ion));
+    }
+
+    /** Opens what is missing of the major parts, but for ions that a hardness or a carrier of charge makes up. */
+    private void openMissing(Set<Ion> measured, AlkalinityReader.Reading reading, Set<Ion> carriers) {
+        boolean cationMissing = false;
+        for (Ion ion : MAJOR) {
+            if (!measured.contains(ion) && !totals.containsKey(ion)) {
+                cationMissing |= ion.chargeNumber() > 0;
+                if (!carriers.contains(ion)) {
+                    more.put(ion, open.endlessPoint());
+                }
+            }
+        }
+        if (!reading.measured() && (alkalinity != null || cationMissing)) {
+            moreAlkalinity = open.endlessPoint();
         }
     }
 
@@ -135,9 +171,10 @@ final class Interpreter {
     private Water bare(double[] at) {
         WaterBuilder builder = withoutAlkalinity(at);
         double rest = builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
-        double stated = alkalinity != null
+        double atLeast = alkalinity != null
                 ? alkalinity.at(at)
                 : Math.max(0, rest) * Objects.requireNonNull(closing).at(at);
+        double stated = atLeast + (moreAlkalinity == null ? 0 : moreAlkalinity.at(at));
         return builder.alkalinity(Alkalinity.of(stated, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
                 .build();
     }
@@ -145,6 +182,11 @@ final class Interpreter {
     private WaterBuilder withoutAlkalinity(double[] at) {
         WaterBuilder builder = Water.builder();
         totals.forEach((ion, amount) -> builder.total(ion, AmountConcentration.of(amount.at(at), MILLIMOLE_PER_LITRE)));
+        more.forEach((ion, point) -> {
+            if (point.at(at) > 0) {
+                builder.total(ion, AmountConcentration.of(point.at(at), MILLIMOLE_PER_LITRE));
+            }
+        });
         Entry temperature = report.entry(Kind.TEMPERATURE);
         if (temperature != null) {
             builder.temperature(WaterUnits.temperature(temperature.high(), WaterUnits.KELVIN));

@@ -36,15 +36,17 @@ final class SodiumSection {
         LevelTeaspoon spoon = Compound.SODIUM_CHLORIDE.teaspoon().orElseThrow();
         page.say("A level US teaspoon of table salt is taken as " + spoon.mass() + " ± "
                 + spoon.relativeUncertainty().to(WaterUnits.PERCENT) + " (" + spoon.source() + ").");
-        if (stages.isLowerBound(Ion.SODIUM)) {
+        if (sodium(0).isUnknown()) {
             page.say("The source was not measured for sodium: whatever it holds comes on top (≥).");
         }
         int shown = houseTap();
-        Bounds<AmountConcentration> sodium = stages.bounds(shown, water -> water.total(Ion.SODIUM));
+        Span sodium = sodium(shown);
+        String where = shown == 0 ? "the source" : "the water behind stage " + shown;
         page.gap()
-                .say("Published values for drinking water, beside the " + least() + Page.number(milligrams(shown))
-                        + " mg/L of " + (shown == 0 ? "the source" : "the water behind stage " + shown)
-                        + ", where it is highest:");
+                .say("Published values for drinking water, beside "
+                        + (isNotMeasured(sodium)
+                                ? "a source that was not measured for sodium:"
+                                : "the " + sodium.valueText() + " mg/L of " + where + ", where it is highest:"));
         for (String[] row : Resource.rows("guidelines.csv")) {
             double low = Double.parseDouble(row[0]);
             double high = Double.parseDouble(row[1]);
@@ -66,22 +68,22 @@ final class SodiumSection {
     }
 
     /** Where the water lies, as far as the report can tell: its sodium may be an interval, or open upwards. */
-    private String compared(Bounds<AmountConcentration> sodium, double low, double high) {
-        double least = sodium.low().in(Ion.SODIUM.milligramPerLitre());
-        double most = stages.isLowerBound(Ion.SODIUM)
-                ? Double.POSITIVE_INFINITY
-                : sodium.high().in(Ion.SODIUM.milligramPerLitre());
-        if (least > high) {
+    private static String compared(Span sodium, double low, double high) {
+        if (sodium.isAbove(high)) {
             return "above it";
         }
-        if (most < low) {
+        if (sodium.isBelow(low)) {
             return "below it";
         }
-        return least >= low && most <= high ? "within it" : "below or above it: the report cannot tell";
+        return sodium.isWithin(low, high) ? "within it" : "below or above it: the report cannot tell";
     }
 
-    private String least() {
-        return stages.isLowerBound(Ion.SODIUM) ? "≥ " : "";
+    private Span sodium(int stage) {
+        return Span.of(stages.bounds(stage, water -> water.total(Ion.SODIUM)), Ion.SODIUM.milligramPerLitre());
+    }
+
+    private static boolean isNotMeasured(Span sodium) {
+        return sodium.isUnknown() && sodium.value() == 0;
     }
 
     private double milligrams(int stage) {
@@ -90,21 +92,25 @@ final class SodiumSection {
 
     private String[] row(int stage) {
         Bounds<AmountConcentration> bounds = stages.bounds(stage, water -> water.total(Ion.SODIUM));
-        double milligrams = bounds.value().in(Ion.SODIUM.milligramPerLitre());
         double saltGramsPerLitre = bounds.value().in(MILLIMOLE_PER_LITRE)
                 * Compound.SODIUM_CHLORIDE.molarMass().in(MolarMass.GRAM_PER_MOLE)
                 / 1000;
         double litresPerGallon = WaterUnits.volume(1, WaterUnits.US_GALLON).in(WaterUnits.LITRE);
         double gramsPerSpoon =
                 Compound.SODIUM_CHLORIDE.teaspoon().orElseThrow().mass().in(WaterUnits.GRAM);
-        String least = least();
+        Span span = Span.of(bounds, Ion.SODIUM.milligramPerLitre());
+        String name = stage == 0 ? "source" : "behind stage " + stage;
+        if (isNotMeasured(span)) {
+            return new String[] {name, "not measured", "", "", "", ""};
+        }
+        String least = span.least();
         return new String[] {
-            stage == 0 ? "source" : "behind stage " + stage,
-            least + Page.number(milligrams),
-            least + Page.number(milligrams * GLASS_LITRES),
+            name,
+            span.valueText(),
+            least + Page.number(span.value() * GLASS_LITRES),
             least + Page.number(saltGramsPerLitre),
             least + Page.number(saltGramsPerLitre * litresPerGallon / gramsPerSpoon),
-            WaterTable.range(bounds, Ion.SODIUM.milligramPerLitre())
+            span.rangeText()
         };
     }
 }

@@ -65,17 +65,15 @@ final class SourceSection {
     private void hardness(Page page) {
         HardnessForms forms = source.water().hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
         page.gap()
-                .say("Hardness by calcium and magnesium, in all scales: "
+                .say("Hardness by calcium and magnesium" + (hardnessIsOpen() ? " as far as measured" : "")
+                        + ", in all scales: "
                         + Hardness.units().stream()
                                 .map(unit -> inUnit(forms.total(), unit))
                                 .collect(Collectors.joining(" = "))
                         + ".");
         Unit<Hardness> unit = speech.hardness();
         page.say("Its forms: calcium " + inUnit(forms.calcium(), unit) + ", magnesium "
-                + inUnit(forms.magnesium(), unit)
-                + "; carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
-                + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): "
-                + Page.number(source.water().alkalinity().in(speech.alkalinity())) + " " + speech.alkalinity() + ".");
+                + inUnit(forms.magnesium(), unit) + "; " + carbonate(forms, unit));
         HardnessForms titrated = source.water().hardness(HardnessCount.EDTA_TITRATION);
         if (!titrated.total().equals(forms.total())) {
             page.say("With strontium, barium, iron and manganese, as an EDTA titration sees them: "
@@ -85,6 +83,22 @@ final class SourceSection {
                 + HardnessScheme.SOFTENING_TRADE.classOf(forms.total()) + " (softening trade), "
                 + HardnessScheme.GERMANY.classOf(forms.total()) + " (Germany), "
                 + HardnessScheme.AQUARISTS.classOf(forms.total()) + " (aquarists, common practice).");
+    }
+
+    private String carbonate(HardnessForms forms, Unit<Hardness> unit) {
+        Span alkalinity = Span.of(source.bounds(Water::alkalinity), speech.alkalinity());
+        if (alkalinity.isUnknown()) {
+            return "carbonate and non-carbonate hardness cannot be told, since nobody measured alkalinity.";
+        }
+        String range = alkalinity.rangeText(speech.alkalinity().toString());
+        return "carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
+                + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): "
+                + alkalinity.valueText() + " " + speech.alkalinity() + (range.isEmpty() ? "" : " (" + range + ")")
+                + ".";
+    }
+
+    private boolean hardnessIsOpen() {
+        return source.bounds(Water::hardness).openAbove();
     }
 
     private static String inUnit(Hardness hardness, Unit<Hardness> unit) {
@@ -116,6 +130,9 @@ final class SourceSection {
 
     /** What the missing charge would be if one ion carried it: the range that naming a carrier opens. */
     private static void unmeasured(Page page, EquivalentConcentration charge) {
+        if (Math.abs(charge.in(MILLIEQUIVALENT_PER_LITRE)) < 0.0005) {
+            return; // nothing at three decimals
+        }
         boolean anions = charge.getValue() < 0;
         EquivalentConcentration size = anions ? charge.negate() : charge;
         List<Ion> carriers = anions ? List.of(Ion.CHLORIDE, Ion.SULFATE) : List.of(Ion.SODIUM, Ion.POTASSIUM);

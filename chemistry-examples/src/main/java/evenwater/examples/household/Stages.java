@@ -3,7 +3,6 @@ package evenwater.examples.household;
 import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.WaterQuantity;
-import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Ledger;
 import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
@@ -48,13 +47,5 @@ final class Stages {
     <Q extends WaterQuantity<Q>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
         Train before = Train.of(treatments.subList(0, stage));
         return source.bounds(water -> result.apply(before.treat(water)));
-    }
-
-    /** Tells whether an amount is at least what is shown, since the source was not measured for it. */
-    boolean isLowerBound(Ion ion) {
-        boolean partOfHardness = ion.equals(Ion.CALCIUM) || ion.equals(Ion.MAGNESIUM);
-        boolean known = source.isMeasured(ion)
-                || (partOfHardness && source.report().hardness().isPresent());
-        return !known && source.water().total(ion).getValue() == 0;
     }
 }

@@ -5,7 +5,6 @@ import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALE
 import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
-import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
@@ -35,16 +34,18 @@ final class WaterTable {
             rows.add(row(stage, ion));
         }
         Bounds<Alkalinity> alkalinity = stages.bounds(stage, Water::alkalinity);
+        Span bicarbonate = Span.of(alkalinity, Alkalinity.MILLIGRAM_PER_LITRE_BICARBONATE);
         rows.add(new String[] {
             "alkalinity as HCO₃⁻",
-            Page.number(alkalinity.value().in(Alkalinity.MILLIGRAM_PER_LITRE_BICARBONATE)),
-            Page.number(alkalinity.value().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE)),
-            range(alkalinity, Alkalinity.MILLIGRAM_PER_LITRE_BICARBONATE)
+            bicarbonate.valueText(),
+            bicarbonate.least() + Page.number(alkalinity.value().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE)),
+            bicarbonate.rangeText()
         });
         double unmeasured = stages.water(stage).unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE);
-        rows.add(new String[] {
-            unmeasured < 0 ? "anions not measured" : "cations not measured", "", Page.number(Math.abs(unmeasured)), ""
-        });
+        if (Math.abs(unmeasured) >= 0.0005) {
+            String which = unmeasured < 0 ? "anions not measured" : "cations not measured";
+            rows.add(new String[] {which, "", Page.number(Math.abs(unmeasured)), ""});
+        }
         return rows;
     }
 
@@ -60,23 +61,17 @@ final class WaterTable {
         Unit<AmountConcentration> milligrams = ion.milligramPerLitre();
         Function<Water, AmountConcentration> total = water -> water.total(ion);
         Bounds<AmountConcentration> bounds = stages.bounds(stage, total);
-        if (stages.isLowerBound(ion) && bounds.high().getValue() == 0) {
+        Span span = Span.of(bounds, milligrams);
+        if (span.isUnknown() && span.value() == 0) {
             return new String[] {ion.name() + " " + ion, "not measured", "", ""};
         }
-        String least = stages.isLowerBound(ion) ? "≥ " : "";
         return new String[] {
             ion.name() + " " + ion,
-            least + Page.number(bounds.value().in(milligrams)),
+            span.valueText(),
             ion.chargeNumber() == 0
                     ? "neutral"
-                    : least + Page.number(ion.equivalents(bounds.value()).in(MILLIEQUIVALENT_PER_LITRE)),
-            range(bounds, milligrams)
+                    : span.least() + Page.number(ion.equivalents(bounds.value()).in(MILLIEQUIVALENT_PER_LITRE)),
+            span.rangeText()
         };
-    }
-
-    static <Q extends WaterQuantity<Q>> String range(Bounds<Q> bounds, Unit<Q> unit) {
-        String low = Page.number(bounds.low().in(unit));
-        String high = Page.number(bounds.high().in(unit));
-        return low.equals(high) ? "" : low + " to " + high;
     }
 }

@@ -137,10 +137,21 @@ class OwnReportTest {
                 .out());
         assertTrue(hardnessAlone.contains("KH unknown, since nobody measured alkalinity"), hardnessAlone);
         assertTrue(hardnessAlone.contains("fits none of these"), hardnessAlone);
-        assertTrue(hardnessAlone.contains("0.000 to 435.2"), hardnessAlone); // 20 °dKH as HCO₃⁻
+        assertTrue(hardnessAlone.contains("alkalinity as HCO₃⁻ 435.2 7.13 0.000 or more"), hardnessAlone); // 20 °dKH
+        assertTrue(hardnessAlone.contains("carbonate and non-carbonate hardness cannot be told"), hardnessAlone);
+        assertTrue(hardnessAlone.contains("beside a source that was not measured for sodium:"), hardnessAlone);
+        String calciumAlone = flat(run("analyte,value,unit,as\ncalcium,40,mg/L,\nKH,5,°dKH,\n", "--no-treatment")
+                .out());
+        assertTrue(calciumAlone.contains("has GH 5.60 °dH or more and KH 5.00 °dKH"), calciumAlone);
+        assertTrue(
+                calciumAlone.contains(
+                        "general community: the report cannot tell whether GH, 5.60 or more, is 5.00 to 15.00"),
+                calciumAlone);
+        assertTrue(calciumAlone.contains("Hardness by calcium and magnesium as far as measured"), calciumAlone);
         String limit = flat(run(kit + "sodium,<300,mg/L,\n", "--no-treatment").out());
         assertTrue(limit.contains("sodium: the report cannot tell whether it is above"), limit);
-        assertTrue(flat(run(SIMPLE).out()).contains("sodium: 173.0 mg/L is above what most keepers of plants accept"));
+        assertTrue(
+                flat(run(SIMPLE).out()).contains("sodium: ≥ 173.0 mg/L is above what most keepers of plants accept"));
     }
 
     @Test
