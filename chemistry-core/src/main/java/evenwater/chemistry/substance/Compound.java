@@ -3,8 +3,10 @@ package evenwater.chemistry.substance;
 import evenwater.chemistry.quantity.EquivalentMass;
 import evenwater.chemistry.quantity.MolarMass;
 import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.quantity.WaterUnits;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -144,6 +146,7 @@ public final class Compound {
     private final @Nullable Solubility solubility;
     private final @Nullable LevelTeaspoon teaspoon;
     private final String caution;
+    private final double strength;
 
     Compound(
             String name,
@@ -151,13 +154,15 @@ public final class Compound {
             Map<Ion, Integer> ions,
             @Nullable Solubility solubility,
             @Nullable LevelTeaspoon teaspoon,
-            String caution) {
+            String caution,
+            double strength) {
         this.name = Objects.requireNonNull(name, "name");
         this.formula = Objects.requireNonNull(formula, "formula");
         this.ions = Collections.unmodifiableMap(new TreeMap<>(ions));
         this.solubility = solubility;
         this.teaspoon = teaspoon;
         this.caution = Objects.requireNonNull(caution, "caution");
+        this.strength = strength;
         Dissolution.check(this.name + " " + this.formula, this.formula, this.ions);
     }
 
@@ -171,7 +176,7 @@ public final class Compound {
      * @throws IllegalArgumentException if the charges do not cancel, or atoms other than those of water are lost or made
      */
     public static Compound of(String name, Formula formula, Map<Ion, Integer> ions) {
-        return new Compound(name, formula, ions, null, null, "");
+        return new Compound(name, formula, ions, null, null, "", 1);
     }
 
     /**
@@ -181,7 +186,7 @@ public final class Compound {
      * @return the copy
      */
     public Compound with(Solubility newSolubility) {
-        return new Compound(name, formula, ions, newSolubility, teaspoon, caution);
+        return new Compound(name, formula, ions, newSolubility, teaspoon, caution, strength);
     }
 
     /**
@@ -191,7 +196,7 @@ public final class Compound {
      * @return the copy
      */
     public Compound with(LevelTeaspoon newTeaspoon) {
-        return new Compound(name, formula, ions, solubility, newTeaspoon, caution);
+        return new Compound(name, formula, ions, solubility, newTeaspoon, caution, strength);
     }
 
     /**
@@ -201,7 +206,24 @@ public final class Compound {
      * @return the copy
      */
     public Compound withCaution(String newCaution) {
-        return new Compound(name, formula, ions, solubility, teaspoon, newCaution);
+        return new Compound(name, formula, ions, solubility, teaspoon, newCaution, strength);
+    }
+
+    /**
+     * Returns a copy as it is sold: so much of the compound in what is weighed, the rest water or something idle.
+     *
+     * <p>Acids are sold in solution: hydrochloric acid of 37 % holds 0.37 g of HCl in each gram. A damp or impure salt is the same case.
+     *
+     * @param massFraction mass of the compound in the mass of what is weighed; no unit, above 0 to 1
+     * @return the copy
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public Compound ofStrength(double massFraction) {
+        if (!(massFraction > 0 && massFraction <= 1)) {
+            throw new IllegalArgumentException(
+                    "strength of " + name + " must be above 0 and at most 1, but was " + massFraction);
+        }
+        return new Compound(name, formula, ions, solubility, teaspoon, caution, massFraction);
     }
 
     /**
@@ -228,10 +250,22 @@ public final class Compound {
     /**
      * Returns the name.
      *
-     * @return in words
+     * @return in words, with the strength if it is not the pure compound, such as {@code hydrochloric acid 37 %}
      */
     public String name() {
-        return name;
+        return strength == 1
+                ? name
+                : name + " "
+                        + WaterUnits.share(100 * strength, WaterUnits.PERCENT).toText(Locale.ROOT, 4);
+    }
+
+    /**
+     * Returns how much of what is weighed is the compound.
+     *
+     * @return mass fraction; no unit, above 0 to 1; 1 unless stated
+     */
+    public double strength() {
+        return strength;
     }
 
     /**
@@ -255,14 +289,14 @@ public final class Compound {
     /**
      * Returns the mass of one mole of formula units.
      *
-     * @return the molar mass in g/mol
+     * @return the molar mass of the pure compound in g/mol
      */
     public MolarMass molarMass() {
         return formula.molarMass();
     }
 
     /**
-     * Returns the mass that exchanges one mole of charge of an ion: {@code M / (n · |z|)}.
+     * Returns the mass of the pure compound that exchanges one mole of charge of an ion: {@code M / (n · |z|)}.
      *
      * <p>The exchange must be named, since a compound has several: of MgSO₄·7H₂O 123.233 g bring one equivalent of magnesium.
      *
@@ -309,17 +343,21 @@ public final class Compound {
 
     @Override
     public boolean equals(@Nullable Object that) {
-        return that instanceof Compound c && c.name.equals(name) && c.formula.equals(formula) && c.ions.equals(ions);
+        return that instanceof Compound c
+                && c.name.equals(name)
+                && c.formula.equals(formula)
+                && c.ions.equals(ions)
+                && c.strength == strength;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, formula, ions);
+        return Objects.hash(name, formula, ions, strength);
     }
 
     /** Returns name and formula. */
     @Override
     public String toString() {
-        return name + " " + formula;
+        return name() + " " + formula;
     }
 }

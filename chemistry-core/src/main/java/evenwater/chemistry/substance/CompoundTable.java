@@ -46,7 +46,13 @@ final class CompoundTable {
 
     private static void read(String[] f) {
         Compound compound = new Compound(
-                f[0], Formula.parse(f[2]), ions(f[3]), solubility(f[4], f[5], f[6]), teaspoon(f[7], f[8], f[9]), f[10]);
+                f[0],
+                Formula.parse(f[2]),
+                ions(f[3]),
+                solubility(f[4], f[5], f[6]),
+                teaspoon(f[7], f[8], f[9]),
+                f[10],
+                1);
         ROWS.put(f[0], compound);
         for (String other : f[1].split(", ", -1)) {
             if (!other.isEmpty()) {

@@ -36,6 +36,9 @@ public final class Blending implements Treatment {
     /**
      * Returns a blend with a fixed share of another water.
      *
+     * <p>The other water is one and the same whatever is treated. To blend raw water back behind a treatment, use {@link Bypass}:
+     * then both follow the source, and ranges hold.
+     *
      * @param other the other water, such as rain
      * @param shareOfOther its volume in the volume of the blend; no unit, 0 to 1
      * @return the treatment
@@ -78,14 +81,15 @@ public final class Blending implements Treatment {
                 "dilution with " + percent(shareOfPure, "the pure") + " of pure water");
     }
 
-    private static String percent(double share, String which) {
+    static String percent(double share, String which) {
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("share of " + which + " water must be from 0 to 1, but was " + share);
         }
         return ReverseOsmosis.percent(share);
     }
 
-    private static double shareFor(Hardness wanted, Water source, Water other) {
+    /** The share of the other water that makes the wanted hardness. */
+    static double shareFor(Hardness wanted, Water source, Water other) {
         double own = source.hardness().in(MILLIMOLE_PER_LITRE);
         double others = other.hardness().in(MILLIMOLE_PER_LITRE);
         double target = wanted.in(MILLIMOLE_PER_LITRE);
@@ -113,6 +117,7 @@ public final class Blending implements Treatment {
      * @throws NoAnswerException if no share reaches the wanted hardness
      */
     public double shareOfOther(Water source) {
+        Objects.requireNonNull(source, "source");
         return share.applyAsDouble(source);
     }
 
@@ -124,5 +129,11 @@ public final class Blending implements Treatment {
     @Override
     public String name() {
         return name;
+    }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
+        return name();
     }
 }

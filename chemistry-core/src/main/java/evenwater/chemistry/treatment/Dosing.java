@@ -1,35 +1,47 @@
 package evenwater.chemistry.treatment;
 
+import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
+import static evenwater.chemistry.quantity.MassConcentration.GRAM_PER_LITRE;
+
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.substance.LevelTeaspoon;
 import evenwater.chemistry.substance.Solubility;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 /**
- * Dissolving a weighed compound in a volume of water.
+ * Dissolving a weighed compound in a volume of water: by mass, by teaspoons, or as much as a rise of hardness or alkalinity takes.
  *
- * <p>All of it is taken to dissolve; {@link #exceedsSolubility} tells whether pure water would take it. What is sold may be damp or
- * impure. Immutable and thread-safe.
+ * <p>Masses are of what is weighed; a compound that is sold damp or in solution says so by {@link Compound#ofStrength}. All of it is
+ * taken to dissolve; {@link #exceedsSolubility} tells whether pure water would take it. The volume that it adds is neglected.
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class Dosing implements Treatment {
 
     private final Compound compound;
+    private final WaterQuantity<Mass> mass;
     private final MassConcentration dose;
     private final Change change;
     private final String name;
 
-    private Dosing(Compound compound, MassConcentration dose, Change change, String name) {
+    private Dosing(Compound compound, WaterQuantity<Mass> mass, WaterQuantity<Volume> volume, String amount) {
         this.compound = compound;
-        this.dose = dose;
-        this.change = change;
-        this.name = name;
+        this.mass = mass;
+        this.change = Change.dissolving(compound, mass, volume);
+        this.dose = MassConcentration.of(mass.in(WaterUnits.GRAM) / volume.in(WaterUnits.LITRE), GRAM_PER_LITRE);
+        this.name = amount + " of " + compound.name() + " in " + volume;
     }
 
     /**
@@ -42,14 +54,8 @@ public final class Dosing implements Treatment {
      * @throws IllegalArgumentException if mass or volume are out of range
      */
     public static Dosing of(Compound compound, Quantity<Mass> mass, Quantity<Volume> volume) {
-        Change change = Change.dissolving(compound, mass, volume);
-        double gramsPerLitre = WaterUnits.mass(mass).in(WaterUnits.GRAM)
-                / WaterUnits.volume(volume).in(WaterUnits.LITRE);
-        return new Dosing(
-                compound,
-                MassConcentration.of(gramsPerLitre, MassConcentration.GRAM_PER_LITRE),
-                change,
-                mass + " of " + compound.name() + " in " + volume);
+        Objects.requireNonNull(compound, "compound");
+        return new Dosing(compound, WaterUnits.mass(mass), WaterUnits.volume(volume), mass.toString());
     }
 
     /**
@@ -65,14 +71,76 @@ public final class Dosing implements Treatment {
         LevelTeaspoon one = compound.teaspoon()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "mass of a teaspoon of " + compound.name() + " is not known: weigh it"));
-        Dosing dosing = of(compound, one.mass().multiply(teaspoons), volume);
+        if (!(teaspoons >= 0)) {
+            throw new IllegalArgumentException(
+                    "teaspoons of " + compound.name() + " must not be negative, but were " + teaspoons);
+        }
         return new Dosing(
                 compound,
-                dosing.dose,
-                dosing.change,
+                WaterUnits.mass(one.mass().multiply(teaspoons)),
+                WaterUnits.volume(volume),
                 WaterUnits.volume(teaspoons, WaterUnits.US_TEASPOON) + " (" + one.mass() + " ± "
-                        + one.relativeUncertainty().to(WaterUnits.PERCENT) + " each) of " + compound.name() + " in "
-                        + volume);
+                        + one.relativeUncertainty().to(WaterUnits.PERCENT) + " each)");
+    }
+
+    /**
+     * Returns as much of a compound as a rise of hardness takes.
+     *
+     * @param compound a compound that brings calcium or magnesium
+     * @param rise by how much calcium and magnesium shall rise; 0 or more
+     * @param volume of the water; above 0
+     * @return the treatment; {@link #mass} is what to weigh
+     * @throws IllegalArgumentException if the compound brings neither, or rise or volume are out of range
+     */
+    public static Dosing raisingHardness(Compound compound, Quantity<Hardness> rise, Quantity<Volume> volume) {
+        Change ofOneGram = ofOneGramPerLitre(compound);
+        double each = ofOneGram.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE)
+                + ofOneGram.total(Ion.MAGNESIUM).in(MILLIMOLE_PER_LITRE);
+        Hardness wanted = Hardness.from(rise);
+        return raising(
+                compound, "hardness", wanted, wanted.in(Hardness.MILLIMOLE_PER_LITRE), each, WaterUnits.volume(volume));
+    }
+
+    /**
+     * Returns as much of a compound as a rise of alkalinity takes, or a fall with an acid.
+     *
+     * @param compound a compound that brings alkalinity, or an acid
+     * @param rise by how much alkalinity shall rise, 0 or more; 0 or less with an acid
+     * @param volume of the water; above 0
+     * @return the treatment; {@link #mass} is what to weigh
+     * @throws IllegalArgumentException if the compound moves alkalinity the other way or not at all, or the volume is out of range
+     */
+    public static Dosing raisingAlkalinity(Compound compound, Quantity<Alkalinity> rise, Quantity<Volume> volume) {
+        double each = ofOneGramPerLitre(compound).alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
+        Alkalinity wanted = Alkalinity.from(rise);
+        return raising(
+                compound,
+                "alkalinity",
+                wanted,
+                wanted.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE),
+                each,
+                WaterUnits.volume(volume));
+    }
+
+    private static Change ofOneGramPerLitre(Compound compound) {
+        return Change.dissolving(compound, MassConcentration.of(1, GRAM_PER_LITRE));
+    }
+
+    private static Dosing raising(
+            Compound compound,
+            String what,
+            WaterQuantity<?> rise,
+            double wanted,
+            double each,
+            WaterQuantity<Volume> volume) {
+        double gramsPerLitre = wanted == 0 ? 0 : wanted / each;
+        if (each == 0 || gramsPerLitre < 0) {
+            throw new IllegalArgumentException(compound.name()
+                    + (each == 0 ? " does not move " : each > 0 ? " only raises " : " only lowers ") + what
+                    + ", so it cannot change it by " + rise);
+        }
+        WaterQuantity<Mass> mass = WaterUnits.mass(gramsPerLitre * volume.in(WaterUnits.LITRE), WaterUnits.GRAM);
+        return new Dosing(compound, mass, volume, mass.toText(Locale.ROOT, 4));
     }
 
     /**
@@ -85,9 +153,18 @@ public final class Dosing implements Treatment {
     }
 
     /**
+     * Returns how much is weighed.
+     *
+     * @return mass of what is dosed, of the compound's strength
+     */
+    public WaterQuantity<Mass> mass() {
+        return mass;
+    }
+
+    /**
      * Returns the dose.
      *
-     * @return mass per volume of water in g/L
+     * @return weighed mass per volume of water in g/L
      */
     public MassConcentration dose() {
         return dose;
@@ -113,7 +190,7 @@ public final class Dosing implements Treatment {
 
     private boolean isExceeded(Solubility solubility) {
         try {
-            return dose.in(MassConcentration.GRAM_PER_LITRE)
+            return dose.in(GRAM_PER_LITRE) * compound.strength()
                     > solubility.of(compound.formula()).in(WaterUnits.GRAM_PER_KILOGRAM);
         } catch (IllegalArgumentException e) {
             return false; // it dissolves in its own water of crystallisation in any amount
@@ -127,6 +204,12 @@ public final class Dosing implements Treatment {
 
     @Override
     public String name() {
+        return name;
+    }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
         return name;
     }
 }

@@ -243,4 +243,10 @@ public final class ReverseOsmosis implements Treatment {
     static String percent(double share) {
         return WaterUnits.share(100 * share, WaterUnits.PERCENT).toText(Locale.ROOT, 4);
     }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
+        return name();
+    }
 }

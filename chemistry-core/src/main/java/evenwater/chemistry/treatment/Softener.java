@@ -9,6 +9,7 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -148,6 +149,7 @@ public final class Softener implements Treatment {
      * @return softened water
      */
     public Water behindResin(Water source) {
+        Objects.requireNonNull(source, "source");
         double kept = SofteningKernel.leakageFraction(
                 source.hardness().in(MILLIMOLE_PER_LITRE), leakage.in(MILLIMOLE_PER_LITRE));
         return source.plus(Change.exchanging(source, EXCHANGED, regenerant, 1 - kept));
@@ -166,5 +168,11 @@ public final class Softener implements Treatment {
             name += ", leaking " + leakage;
         }
         return target == null ? name : name + ", bypass for " + target;
+    }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
+        return name();
     }
 }

@@ -5,6 +5,7 @@ import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Treatments one after the other, in the order in which the water meets them.
@@ -49,6 +50,21 @@ public final class Train implements Treatment {
     }
 
     /**
+     * Returns the train up to a stage, to ask for a result in the middle.
+     *
+     * @param stages how many treatments, 0 to all
+     * @return a train of the first ones
+     * @throws IllegalArgumentException if there are fewer
+     */
+    public Train first(int stages) {
+        if (stages < 0 || stages > treatments.size()) {
+            throw new IllegalArgumentException(
+                    "stages must be from 0 to " + treatments.size() + ", but were " + stages);
+        }
+        return new Train(treatments.subList(0, stages));
+    }
+
+    /**
      * Runs a water through and keeps the books.
      *
      * @param source water before the first treatment
@@ -57,7 +73,7 @@ public final class Train implements Treatment {
      */
     public Ledger run(Water source) {
         List<Stage> stages = new ArrayList<>();
-        Water water = source;
+        Water water = Objects.requireNonNull(source, "source");
         for (Treatment treatment : treatments) {
             Water after = treatment.treat(water);
             stages.add(new Stage(treatment.name(), water, Change.between(water, after), after));
@@ -68,7 +84,7 @@ public final class Train implements Treatment {
 
     @Override
     public Water treat(Water source) {
-        Water water = source;
+        Water water = Objects.requireNonNull(source, "source");
         for (Treatment treatment : treatments) {
             water = treatment.treat(water);
         }
@@ -78,5 +94,11 @@ public final class Train implements Treatment {
     @Override
     public String name() {
         return String.join(", then ", treatments.stream().map(Treatment::name).toList());
+    }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
+        return name();
     }
 }

@@ -2,13 +2,26 @@ package evenwater.chemistry.treatment;
 
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.water.Water;
+import java.util.function.UnaryOperator;
 
 /**
  * Something a house does to water; immutable, so that it can treat any number of waters.
  *
- * <p>Your own treatment answers {@code source.plus(change)}, a blend, or any other water.
+ * <p>Your own treatment answers {@code source.plus(change)}, a blend, or any other water: implement it, or wrap a function by
+ * {@link #of}.
  */
 public interface Treatment {
+
+    /**
+     * Returns a treatment of your own.
+     *
+     * @param name a few words without a final dot
+     * @param treat the treated water for a source; must answer the same for the same
+     * @return the treatment
+     */
+    static Treatment of(String name, UnaryOperator<Water> treat) {
+        return new OwnTreatment(name, treat);
+    }
 
     /**
      * Returns the treated water.

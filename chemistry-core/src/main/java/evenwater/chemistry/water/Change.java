@@ -79,8 +79,8 @@ public final class Change {
     /**
      * Returns the change by dissolving a compound completely.
      *
-     * @param compound what is dissolved
-     * @param mass how much; 0 or more
+     * @param compound what is dissolved, of its {@linkplain Compound#strength() strength}
+     * @param mass how much is weighed; 0 or more
      * @param volume of the water; above 0; the volume that the compound adds is neglected
      * @return ions and alkalinity that it brings
      * @throws IllegalArgumentException if mass or volume are out of range
@@ -100,8 +100,8 @@ public final class Change {
     /**
      * Returns the change by dissolving a compound completely.
      *
-     * @param compound what is dissolved
-     * @param dose mass per volume of the water; 0 or more
+     * @param compound what is dissolved, of its {@linkplain Compound#strength() strength}
+     * @param dose weighed mass per volume of the water; 0 or more
      * @return ions and alkalinity that it brings
      * @throws IllegalArgumentException if the dose is negative
      */
@@ -110,7 +110,8 @@ public final class Change {
         if (!(milligrams >= 0)) {
             throw new IllegalArgumentException("dose of " + compound.name() + " must not be negative, but was " + dose);
         }
-        double millimoles = milligrams / compound.molarMass().in(MolarMass.GRAM_PER_MOLE);
+        double millimoles =
+                milligrams * compound.strength() / compound.molarMass().in(MolarMass.GRAM_PER_MOLE);
         SortedMap<Ion, AmountConcentration> ions = new TreeMap<>();
         compound.ions().forEach((ion, n) -> ions.put(ion, AmountConcentration.of(n * millimoles, MILLIMOLE_PER_LITRE)));
         return of(ions);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.testing.Refused;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -178,5 +179,24 @@ class OwnCompoundTest {
 
     private static String nullRefused(Executable call) {
         return assertThrows(NullPointerException.class, call).getMessage();
+    }
+
+    @Test
+    void whatIsSoldMayBeWeaker() {
+        Compound acid = Compound.HYDROCHLORIC_ACID.ofStrength(0.31);
+        assertEquals(0.31, acid.strength());
+        assertEquals(1, Compound.HYDROCHLORIC_ACID.strength());
+        assertEquals("hydrochloric acid 31 %", acid.name());
+        assertEquals("hydrochloric acid 31 % HCl", acid.toString());
+        assertEquals(Compound.HYDROCHLORIC_ACID.molarMass(), acid.molarMass());
+        assertEquals(Compound.HYDROCHLORIC_ACID.caution(), acid.caution());
+        assertEquals(acid, Compound.HYDROCHLORIC_ACID.ofStrength(0.31));
+        assertNotEquals(acid, Compound.HYDROCHLORIC_ACID);
+        assertEquals(0.31, acid.withCaution("").strength());
+        for (double wrong : new double[] {0, -0.1, 1.01, Double.NaN}) {
+            Refused.argument(
+                    "strength of hydrochloric acid must be above 0 and at most 1, but was " + wrong,
+                    () -> Compound.HYDROCHLORIC_ACID.ofStrength(wrong));
+        }
     }
 }

@@ -64,6 +64,81 @@ class DosingTest {
         assertEquals(carbonateDegrees, water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS), 3e-5);
     }
 
+    @ParameterizedTest(name = "{0}: {1} g in 100 L for {2} °dH or {3} °dKH")
+    @CsvSource({
+        "gypsum, 3.0701, 1, 0",
+        "Epsom salt, 13.1854, 3, 0",
+        "dolomite, 1.6442, 1, 0",
+        "baking soda, 2.9961, 0, 1"
+    })
+    void aRiseTellsTheMass(String name, double mass, double degrees, double carbonateDegrees) { // the same by hand
+        Compound compound = Compound.named(name);
+        Dosing dosing = degrees > 0
+                ? Dosing.raisingHardness(compound, Hardness.of(degrees, Hardness.GERMAN_DEGREE), litres(100))
+                : Dosing.raisingAlkalinity(
+                        compound,
+                        Alkalinity.of(carbonateDegrees, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS),
+                        litres(100));
+        assertEquals(mass, dosing.mass().in(WaterUnits.GRAM), 1e-4);
+        Water water = dosing.treat(Water.pure());
+        double reached = degrees > 0
+                ? water.hardness().in(Hardness.GERMAN_DEGREE)
+                : water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        assertEquals(degrees + carbonateDegrees, reached, 1e-14);
+    }
+
+    @Test
+    void aRiseIsNamedByWhatToWeigh() {
+        assertEquals(
+                "3.07 g of calcium sulfate dihydrate in 100 L",
+                Dosing.raisingHardness(
+                                Compound.CALCIUM_SULFATE_DIHYDRATE, Hardness.of(1, Hardness.GERMAN_DEGREE), litres(100))
+                        .toString());
+    }
+
+    @Test
+    void anAcidLowersAlkalinityByItsStrength() {
+        Compound sold = Compound.HYDROCHLORIC_ACID.ofStrength(0.37);
+        // 36.458 g/mol: 1 meq/L in 100 L takes 3.6458 g of HCl, 9.8535 g of the acid as sold
+        Dosing dosing = Dosing.raisingAlkalinity(sold, alkalinity(-1), litres(100));
+        assertEquals(9.8535, dosing.mass().in(WaterUnits.GRAM), 1e-4);
+        assertEquals(-1, dosing.change().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), 1e-14);
+        assertEquals("9.854 g of hydrochloric acid 37 % in 100 L", dosing.name());
+        assertEquals(
+                0.37,
+                of(Ion.CHLORIDE, Dosing.of(sold, grams(3.6458), litres(100)).change()),
+                1e-6);
+    }
+
+    @Test
+    void whatDoesNotMoveItCannotRaiseIt() {
+        Hardness degree = Hardness.of(1, Hardness.GERMAN_DEGREE);
+        Refused.argument(
+                "sodium bicarbonate does not move hardness, so it cannot change it by 1 °dH",
+                () -> Dosing.raisingHardness(Compound.SODIUM_BICARBONATE, degree, litres(1)));
+        Refused.argument(
+                "calcium sulfate dihydrate only raises hardness, so it cannot change it by -1 °dH",
+                () -> Dosing.raisingHardness(
+                        Compound.CALCIUM_SULFATE_DIHYDRATE, Hardness.of(-1, Hardness.GERMAN_DEGREE), litres(1)));
+        Refused.argument(
+                "hydrochloric acid only lowers alkalinity, so it cannot change it by 1 meq/L",
+                () -> Dosing.raisingAlkalinity(Compound.HYDROCHLORIC_ACID, alkalinity(1), litres(1)));
+        Refused.argument(
+                "sodium chloride does not move alkalinity, so it cannot change it by 0 meq/L",
+                () -> Dosing.raisingAlkalinity(Compound.SODIUM_CHLORIDE, alkalinity(0), litres(1)));
+        Refused.argument(
+                "volume of the water must be positive, but was 0 L",
+                () -> Dosing.raisingHardness(Compound.CALCIUM_SULFATE_DIHYDRATE, degree, litres(0)));
+    }
+
+    @Test
+    void noRiseTakesNothing() {
+        assertEquals(
+                grams(0),
+                Dosing.raisingHardness(Compound.DOLOMITE, Hardness.of(0, Hardness.GERMAN_DEGREE), litres(1))
+                        .mass());
+    }
+
     @Test
     void massAndVolumeMayBeInAnyUnits() {
         Dosing dosing = Dosing.of(
@@ -93,7 +168,7 @@ class DosingTest {
                 "mass of a teaspoon of potassium bromide is not known: weigh it",
                 () -> Dosing.teaspoons(Compound.POTASSIUM_BROMIDE, 1, litres(1)));
         Refused.argument(
-                "mass of sodium bicarbonate must not be negative, but was -4.6 g",
+                "teaspoons of sodium bicarbonate must not be negative, but were -1.0",
                 () -> Dosing.teaspoons(Compound.SODIUM_BICARBONATE, -1, litres(1)));
     }
 

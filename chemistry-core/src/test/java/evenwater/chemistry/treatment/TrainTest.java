@@ -206,4 +206,36 @@ class TrainTest {
         assertEquals(celsius(60), ledger.result().temperature());
         assertEquals(Change.of(Map.of()), ledger.change());
     }
+
+    @Test
+    void theFirstTreatmentsAreATrain() {
+        assertEquals(TRAIN.run(WELL).stages().get(1).after(), TRAIN.first(2).treat(WELL));
+        assertEquals(WELL, TRAIN.first(0).treat(WELL));
+        Refused.argument("stages must be from 0 to 4, but were 5", () -> TRAIN.first(5));
+        Refused.argument("stages must be from 0 to 4, but were -1", () -> TRAIN.first(-1));
+    }
+
+    @Test
+    void aTreatmentMayBeAFunction() {
+        Treatment heating = Treatment.of("heating to 25 °C", water -> water.with(celsius(25)));
+        assertEquals(celsius(25), heating.treat(WELL.with(celsius(10))).temperature());
+        assertEquals("heating to 25 °C", heating.toString());
+        Treatment broken = Treatment.of("broken", water -> null);
+        Refused.asNull("water behind broken", () -> Train.of(broken).run(WELL));
+        Refused.asNull("source", () -> heating.treat(null));
+        Refused.asNull("name", () -> Treatment.of(null, water -> water));
+        Refused.asNull("treat", () -> Treatment.of("nothing", null));
+        Refused.asNull("source", () -> TRAIN.treat(null));
+        Refused.asNull("source", () -> TRAIN.run(null));
+    }
+
+    @Test
+    void everyTreatmentShowsItsName() {
+        for (Treatment treatment : TRAIN.treatments().subList(1, 4)) {
+            assertEquals(treatment.name(), treatment.toString());
+        }
+        assertEquals(TRAIN.name(), TRAIN.toString());
+        assertEquals(
+                "dilution with 50 % of pure water", Blending.withPureWater(0.5).toString());
+    }
 }

@@ -27,6 +27,7 @@ import java.util.regex.Pattern;
 record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, List<Dosing> doses) {
 
     private static final Pattern DOSE = Pattern.compile("(?<compound>[^=]+)=(?<amount>[^/]+)/(?<volume>.+)");
+    private static final Pattern SOLD = Pattern.compile("(?<compound>.+?),?\\s+(?<strength>[0-9.]+\\s*%)");
     private static final Pattern TEASPOONS = Pattern.compile(
             "\\s*(?<number>[0-9]+\\.?[0-9]*|\\.[0-9]+)\\s*(?:tsp|teaspoons?|US tsp|tsp\\(US\\))\\s*",
             Pattern.CASE_INSENSITIVE);
@@ -91,7 +92,7 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
         return WaterUnits.parseShare(text).in(WaterUnits.ONE);
     }
 
-    /** Reads {@code gypsum=1 g/10 L} or {@code Epsom salt=1 tsp/40 US gal}. */
+    /** Reads {@code gypsum=1 g/10 L}, {@code Epsom salt=1 tsp/40 US gal} or {@code hydrochloric acid 31 %=5 g/100 L}. */
     static Dosing dose(String text) {
         Matcher m = DOSE.matcher(text);
         if (!m.matches()) {
@@ -99,7 +100,7 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
                     "--dose: '" + text + "' must be a compound, an amount and the volume of the water, such as "
                             + "gypsum=1 g/10 L or Epsom salt=1 tsp/40 US gal");
         }
-        Compound compound = option("--dose", () -> Compound.named(m.group("compound")));
+        Compound compound = option("--dose", () -> compound(m.group("compound").strip()));
         var volume = option("--dose", () -> WaterUnits.parseVolume(m.group("volume")));
         Matcher spoons = TEASPOONS.matcher(m.group("amount"));
         if (spoons.matches()) {
@@ -107,6 +108,13 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
             return option("--dose", () -> Dosing.teaspoons(compound, number, volume));
         }
         return option("--dose", () -> Dosing.of(compound, WaterUnits.parseMass(m.group("amount")), volume));
+    }
+
+    private static Compound compound(String text) {
+        Matcher sold = SOLD.matcher(text);
+        return sold.matches()
+                ? Compound.named(sold.group("compound")).ofStrength(share(sold.group("strength")))
+                : Compound.named(text);
     }
 
     /** Makes a value of an option, and one line of its error. */

@@ -7,19 +7,18 @@ import evenwater.chemistry.treatment.Ledger;
 import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
-import java.util.List;
 import java.util.function.Function;
 
 /** The water behind each treatment, with the range that the report leaves open: stage 0 is the source. */
 final class Stages {
 
     private final Interpretation source;
-    private final List<Treatment> treatments;
+    private final Train train;
     private final Ledger ledger;
 
     Stages(Interpretation source, Train train) {
         this.source = source;
-        this.treatments = train.treatments();
+        this.train = train;
         this.ledger = train.run(source.water());
     }
 
@@ -32,7 +31,7 @@ final class Stages {
     }
 
     int last() {
-        return treatments.size();
+        return train.treatments().size();
     }
 
     Water water(int stage) {
@@ -40,12 +39,12 @@ final class Stages {
     }
 
     Treatment treatment(int stage) {
-        return treatments.get(stage - 1);
+        return train.treatments().get(stage - 1);
     }
 
     /** A result for the water behind a stage, over everything that the report leaves open. */
     <Q extends WaterQuantity<Q>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
-        Train before = Train.of(treatments.subList(0, stage));
+        Train before = train.first(stage);
         return source.bounds(water -> result.apply(before.treat(water)));
     }
 }

@@ -35,7 +35,7 @@ class UnusableInputTest {
                 "sodium,5,mg/kg, | sodium '5 mg/kg': a reading by mass needs the density of the water: state it as an option",
                 "sodium,5,, | sodium '5': the unit is missing, such as mg/L or mmol/L",
                 "sodium,-5,mg/L, | sodium must not be negative, but was -5 mg/L",
-                "sodium,NaN,mg/L, | sodium 'NaN mg/L': expected a number such as 4.1, <2 or ND",
+                "sodium,NaN,mg/L, | sodium 'NaN mg/L': expected a number such as 4.1, <2, 3-5 or ND",
                 "sodium,>500,mg/L, | sodium '>500 mg/L': a reading above the range of the test has no upper end: dilute and repeat, or leave the row out",
                 "sodium,1e300,mg/L, | sodium must be at most 10.0 mol/L, but was 1e300 mg/L",
                 "pH,15,, | pH must be from 0 to 14, but was 15",
