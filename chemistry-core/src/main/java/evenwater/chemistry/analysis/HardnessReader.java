@@ -106,8 +106,14 @@ final class HardnessReader {
         if (part.low() > hardness.high() * (1 + AGREE)) {
             throw new UnusableReportException(
                     Math.max(part.line(), hardness.line()),
-                    part.key().name() + " " + part.stated() + " is more than the hardness " + hardness.stated()
-                            + ": one of them is wrong");
+                    String.format(
+                            Locale.ROOT,
+                            "%s %s is more than the hardness %s (%.3f against %.3f mmol/L): one of them is wrong",
+                            part.key().name(),
+                            part.stated(),
+                            hardness.stated(),
+                            part.low(),
+                            hardness.high()));
         }
         if (part.low() > hardness.high()) {
             findings.add(part.key().name() + " " + part.stated() + " is a little more than the hardness "

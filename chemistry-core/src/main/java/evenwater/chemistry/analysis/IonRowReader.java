@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
@@ -137,7 +138,9 @@ final class IonRowReader {
     }
 
     private Formula basis(String lower, String unit, String stated) {
-        String basis = stated.isEmpty() ? options.basisOf(analyte).orElse("") : stated;
+        Optional<String> asked = stated.isEmpty() ? options.basisOf(analyte) : Optional.empty();
+        asked.ifPresent(basis -> notes.accept(analyte.name() + " taken as " + basis + ", as asked"));
+        String basis = asked.orElse(stated);
         if (!basis.isEmpty()) {
             return Formula.parse(basis);
         }

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -27,6 +28,10 @@ import org.jspecify.annotations.Nullable;
 public final class LabReport {
 
     private final Map<Entry.Key, Entry> entries;
+    /** Units that only these two are stated in. */
+    private static final Set<String> HARDNESS_OR_ALKALINITY =
+            Set.of("°dh", "dh", "dgh", "°dgh", "°dkh", "dkh", "°f", "°fh", "°e", "°clark", "gpg", "gr/gal");
+
     private final List<String> notes;
     private final List<UnusedRow> unusedRows;
 
@@ -75,6 +80,7 @@ public final class LabReport {
         }
         Map<Entry.Key, Entry> used = new LinkedHashMap<>();
         entries.forEach((key, readings) -> used.put(key, preferred(readings, notes)));
+        notes.addAll(options.unmatched(rows));
         return new LabReport(used, List.copyOf(notes), unused);
     }
 
@@ -100,6 +106,12 @@ public final class LabReport {
                         row.line(),
                         "unknown analyte '" + row.analyte() + "': did you mean " + near.get()
                                 + "? Correct it, say what it means, or leave the row out");
+            }
+            if (HARDNESS_OR_ALKALINITY.contains(row.unit().strip().toLowerCase(Locale.ROOT))) {
+                throw new UnusableReportException(
+                        row.line(),
+                        "unknown analyte '" + row.analyte() + "' in " + row.unit()
+                                + ": is it hardness or alkalinity? Say what it means, or leave the row out");
             }
             unused.add(new UnusedRow(row, "name not known"));
         } else if (kind.filter(Kind.AMBIGUOUS::equals).isPresent()) {

@@ -44,7 +44,7 @@ final class OpenPoints {
         return point;
     }
 
-    /** The amount of a reading: a number, or anything from 0 to a detection limit, by best guess its middle. */
+    /** The amount of a reading: a number, or anything in an interval such as 0 to a detection limit, by best guess its middle. */
     Amount amount(Entry entry) {
         if (!entry.isInterval()) {
             return points -> entry.low();
@@ -59,8 +59,8 @@ final class OpenPoints {
             assumptions.add(intervals.stream()
                     .collect(Collectors.joining(
                             ", ",
-                            "below the detection limit: ",
-                            "; half the limit as best guess, 0 to the limit in the bounds")));
+                            "given as an interval: ",
+                            "; its middle as best guess, both its ends in the bounds")));
         }
     }
 

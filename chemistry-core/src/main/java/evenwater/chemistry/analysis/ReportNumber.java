@@ -3,22 +3,29 @@ package evenwater.chemistry.analysis;
 import evenwater.chemistry.quantity.UnreadableTextException;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A reading as a laboratory writes it: a number, a number below a limit, or no number.
+ * A reading as a laboratory writes it: a number, a number below a limit, a range of numbers, or no number.
  *
  * @param kind what it is
- * @param value the number or the limit; NaN if there is none
+ * @param low the number, 0 below a limit, or the start of the range; NaN if there is none
+ * @param value the number, the limit, or the end of the range; NaN if there is none
  */
-record ReportNumber(Kind kind, double value) {
+record ReportNumber(Kind kind, double low, double value) {
 
     /** What a reading says. */
     enum Kind {
         MEASURED,
         BELOW_LIMIT,
+        RANGE,
         NOT_DETECTED,
         NOT_MEASURED
+    }
+
+    ReportNumber(Kind kind, double value) {
+        this(kind, kind == Kind.BELOW_LIMIT ? 0 : value, value);
     }
 
     private static final Set<String> ABSENT = Set.of(
@@ -78,6 +85,10 @@ record ReportNumber(Kind kind, double value) {
     private static final Pattern COMMA_THOUSANDS_POINT = Pattern.compile("[-+]?[1-9][0-9]{0,2}(?:,[0-9]{3})+\\.[0-9]+");
     private static final Pattern POINT_THOUSANDS_COMMA = Pattern.compile("[-+]?[1-9][0-9]{0,2}(?:\\.[0-9]{3})+,[0-9]+");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("[-+]?[0-9]*,[0-9]+");
+    /** "12-18", "12 – 18", "12 to 18", each number as it may stand alone; the first has no sign, and no exponent before the dash. */
+    private static final Pattern RANGE_OF_NUMBERS =
+            Pattern.compile("(?<low>[0-9.,]+)\\s*(?:-|–|—|\\bto\\b|\\bbis\\b)\\s*(?<high>[0-9.,]+)");
+
     private static final int LONGEST = 60;
 
     /** Reads a value; {@code pointsMayGroup} says that other values of the report have decimal commas. */
@@ -103,6 +114,15 @@ record ReportNumber(Kind kind, double value) {
             throw problem(
                     text,
                     "a reading above the range of the test has no upper end: dilute and repeat, or leave the row out");
+        }
+        Matcher range = RANGE_OF_NUMBERS.matcher(rest);
+        if (rest.length() <= LONGEST && range.matches()) {
+            double low = number(text, range.group("low"), sign, pointsMayGroup);
+            double high = number(text, range.group("high"), sign, pointsMayGroup);
+            if (low > high) {
+                throw problem(text, "a range must rise");
+            }
+            return new ReportNumber(Kind.RANGE, low, high);
         }
         return new ReportNumber(Kind.MEASURED, number(text, rest, sign, pointsMayGroup));
     }
@@ -171,11 +191,14 @@ record ReportNumber(Kind kind, double value) {
             }
             return number.replace(',', '.');
         }
+        if (number.endsWith("*")) {
+            throw problem(text, "the star stands for a footnote: take it off if the footnote allows");
+        }
         throw unreadable(text);
     }
 
     private static UnreadableTextException unreadable(String text) {
-        return problem(text, "expected a number such as 4.1, <2 or ND");
+        return problem(text, "expected a number such as 4.1, <2, 3-5 or ND");
     }
 
     private static UnreadableTextException twoReadings(String text, String one, String other, String why) {

@@ -1,12 +1,17 @@
 package evenwater.chemistry.analysis;
 
 import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.substance.Formula;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 
 /**
@@ -63,7 +68,7 @@ public final class ReportOptions {
      * @param analyte such as "nitrate"
      * @param basis such as "N" or "NO3"
      * @return the options
-     * @throws UnusableReportException if the analyte is not known
+     * @throws UnusableReportException if the analyte is not known or the basis is no formula
      */
     public ReportOptions basis(String analyte, String basis) {
         return new ReportOptions(
@@ -144,7 +149,14 @@ public final class ReportOptions {
     }
 
     private static String basis(String text) {
-        return StatedUnit.plain(Objects.requireNonNull(text, "basis").strip());
+        String formula = StatedUnit.plain(Objects.requireNonNull(text, "basis").strip());
+        try {
+            Formula.parse(formula);
+        } catch (UnreadableTextException e) {
+            throw new UnusableReportException(
+                    0, "unknown basis '" + text + "' in an option: expected a formula such as N or NO3");
+        }
+        return formula;
     }
 
     private static String known(String analyte) {
@@ -182,5 +194,26 @@ public final class ReportOptions {
 
     Optional<MassConcentration> density() {
         return density;
+    }
+
+    /** What the options speak of and the rows do not have, in words. */
+    List<String> unmatched(List<ReportRow> rows) {
+        Set<String> present = new HashSet<>();
+        Set<String> analytes = new HashSet<>();
+        for (ReportRow row : rows) {
+            present.add(AnalyteNames.normal(row.analyte()));
+            AnalyteNames.find(meant(row.analyte()))
+                    .ifPresent(match -> analytes.add(match.analyte().name()));
+        }
+        return Stream.of(
+                        Stream.concat(names.keySet().stream(), ignored.stream())
+                                .filter(name -> !present.contains(name)),
+                        Stream.concat(bases.keySet().stream(), units.keySet().stream())
+                                .filter(name -> !analytes.contains(name)))
+                .flatMap(Function.identity())
+                .sorted()
+                .distinct()
+                .map(name -> "an option speaks of '" + name + "', which the report does not have")
+                .toList();
     }
 }

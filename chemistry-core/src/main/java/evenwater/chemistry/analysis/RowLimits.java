@@ -16,6 +16,11 @@ final class RowLimits {
         return kind == Kind.CONDUCTIVITY || kind == Kind.DISSOLVED_SOLIDS || kind == Kind.COMPENSATED_HARDNESS;
     }
 
+    /** Tells whether a reading is one number and no interval in what follows: of a range the middle is taken. */
+    static boolean isOneNumber(Kind kind) {
+        return isOnlyCompared(kind) || kind == Kind.PH || kind == Kind.TEMPERATURE;
+    }
+
     static boolean isLiquid(double kelvin) {
         return kelvin >= 273.15 - 1e-9 && kelvin <= 373.15 + 1e-9;
     }

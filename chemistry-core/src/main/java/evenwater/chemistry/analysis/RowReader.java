@@ -13,6 +13,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -21,7 +23,11 @@ final class RowReader {
 
     private static final Set<String> NO_UNIT_OF_PH = Set.of(
             "", "-", "ph", "ph units", "ph unit", "units", "unit", "su", "s.u.", "std units", "standard units", "1");
-    private static final String AT_25 = "(?i) ?[(@]? ?(?:at|@)? ?25(?:\\.0)? ?(?:°|º|deg)? ?C?\\)?$";
+    private static final Pattern AT_DEGREES =
+            Pattern.compile("(?i) ?[(@]? ?(?:at|@|bei|à)? ?(?<degrees>20|25)(?:[.,]0)? ?(?:°|º|deg)? ?C?\\)?$");
+    /** Conductivity at 25 °C over that at 20 °C of natural waters: ISO 7888:1985 (EN 27888), table of correction factors; from memory. */
+    private static final double FROM_20_TO_25 = 1.116;
+
     /** Symbols of the units that weigh CaCO₃ without saying so in the row. */
     private static final Set<String> OF_CALCIUM_CARBONATE = Set.of("mg/L CaCO3", "gpg", "°fH", "°e");
 
@@ -42,7 +48,7 @@ final class RowReader {
             return switch (number.kind()) {
                 case NOT_MEASURED -> without("no value", unused);
                 case NOT_DETECTED -> without("not detected, with no limit stated: not counted as zero", unused);
-                case MEASURED, BELOW_LIMIT -> entry(row, match, number, unused);
+                case MEASURED, BELOW_LIMIT, RANGE -> entry(row, match, number, unused);
             };
         } catch (UnusableReportException e) {
             throw e;
@@ -62,15 +68,21 @@ final class RowReader {
             ReportRow row, AnalyteNames.Match match, ReportNumber number, Consumer<String> unused) {
         Analyte analyte = match.analyte();
         StatedUnit stated = StatedUnit.of(row, match);
-        double value = canonical(row, analyte, stated, number.value());
+        double high = canonical(row, analyte, stated, number.value());
         boolean below = number.kind() == ReportNumber.Kind.BELOW_LIMIT;
-        RowLimits.check(analyte.kind(), row, value, below);
+        RowLimits.check(analyte.kind(), row, high, below);
         if (below && RowLimits.isOnlyCompared(analyte.kind())) {
             return without("below the limit of the test: no reading to compare with", unused);
         }
+        double low = number.low() == number.value() ? high : canonical(row, analyte, stated, number.low());
+        if (low != high && !below && RowLimits.isOneNumber(analyte.kind())) {
+            notes.accept(row.analyte() + " " + row.value() + " taken in the middle");
+            low = (low + high) / 2;
+            high = low;
+        }
         String words = row.value() + " " + stated.unit() + (stated.basis().isEmpty() ? "" : " as " + stated.basis());
-        return Optional.of(new Entry(
-                new Entry.Key(analyte.kind(), analyte.ion()), below ? 0 : value, value, words.strip(), row.line()));
+        return Optional.of(
+                new Entry(new Entry.Key(analyte.kind(), analyte.ion()), low, high, words.strip(), row.line()));
     }
 
     private double canonical(ReportRow row, Analyte analyte, StatedUnit stated, double value) {
@@ -98,13 +110,7 @@ final class RowReader {
                         stated,
                         Alkalinity::unit,
                         u -> Alkalinity.of(value, u).in(Alkalinity.MILLIEQUIVALENT_PER_LITRE));
-            case CONDUCTIVITY ->
-                settled(
-                        row,
-                        analyte,
-                        at25(row),
-                        Conductivity::unit,
-                        u -> Conductivity.of(value, u).in(Conductivity.MICROSIEMENS_PER_CENTIMETRE));
+            case CONDUCTIVITY -> conductivity(row, analyte, value);
             case TEMPERATURE ->
                 settled(
                         row,
@@ -139,16 +145,27 @@ final class RowReader {
         return stated;
     }
 
-    /** A conductivity is compared at 25 °C, which a row may say in its unit or its last column; another one is unknown. */
-    private StatedUnit at25(ReportRow row) {
+    /** A conductivity is compared at 25 °C; a row may say its temperature in its name, its unit or its last column. */
+    private double conductivity(ReportRow row, Analyte analyte, double value) {
         String unit = (row.unit() + " " + StatedUnit.plain(row.as()))
                 .replaceAll("\\s+", " ")
                 .strip();
-        String plain = unit.replaceFirst(AT_25, "");
-        if (plain.equals(unit) && !row.analyte().contains("25")) {
+        Matcher ofUnit = AT_DEGREES.matcher(unit);
+        Matcher ofName = AT_DEGREES.matcher(row.analyte());
+        boolean inUnit = ofUnit.find();
+        String degrees = inUnit ? ofUnit.group("degrees") : ofName.find() ? ofName.group("degrees") : "";
+        if (degrees.isEmpty()) {
             notes.accept(row.analyte() + " without a temperature taken as at 25 °C");
+        } else if (degrees.equals("20")) {
+            notes.accept(row.analyte() + " taken to 25 °C by the factor " + FROM_20_TO_25 + " of ISO 7888");
         }
-        return new StatedUnit(plain, "");
+        double stated = settled(
+                row,
+                analyte,
+                new StatedUnit(inUnit ? unit.substring(0, ofUnit.start()) : unit, ""),
+                Conductivity::unit,
+                u -> Conductivity.of(value, u).in(Conductivity.MICROSIEMENS_PER_CENTIMETRE));
+        return degrees.equals("20") ? FROM_20_TO_25 * stated : stated;
     }
 
     /** Parts per million of a whole water are read as mg/L, which the result says. */
@@ -180,6 +197,7 @@ final class RowReader {
                     ? stated.unit()
                     : settled(options, analyte, e);
             unit = withBasis(new StatedUnit(other, basis), units);
+            notes.accept(row.analyte() + " taken in " + unit + ", as asked");
         }
         return read.applyAsDouble(unit);
     }

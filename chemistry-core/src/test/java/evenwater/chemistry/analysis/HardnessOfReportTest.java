@@ -113,11 +113,12 @@ class HardnessOfReportTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"calcium, 4.3", "magnesium, 4.21"})
-    void moreCalciumThanHardnessIsRefused(String part, String value) {
+    @CsvSource({"calcium, 4.3, 4.300", "magnesium, 4.21, 4.210"})
+    void moreCalciumThanHardnessIsRefused(String part, String value, String millimoles) {
         assertRefused(
                 2,
-                part + " " + value + " mmol/L is more than the hardness 4 mmol/L: one of them is wrong",
+                part + " " + value + " mmol/L is more than the hardness 4 mmol/L (" + millimoles
+                        + " against 4.000 mmol/L): one of them is wrong",
                 "hardness | 4 | mmol/L",
                 part + " | " + value + " | mmol/L");
     }

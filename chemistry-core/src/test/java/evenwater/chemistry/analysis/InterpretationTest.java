@@ -228,7 +228,7 @@ class InterpretationTest {
         assertEquals(List.of(), read.findings());
         assertEquals(
                 List.of(
-                        "below the detection limit: potassium <1 mmol/L; half the limit as best guess, 0 to the limit in the bounds"),
+                        "given as an interval: potassium <1 mmol/L; its middle as best guess, both its ends in the bounds"),
                 read.assumptions());
         assertTrue(read.isMeasured(Ion.POTASSIUM));
         assertFalse(read.isMeasured(Ion.NITRATE));

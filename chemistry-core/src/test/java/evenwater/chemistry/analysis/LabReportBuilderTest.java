@@ -64,7 +64,7 @@ class LabReportBuilderTest {
         assertEquals(
                 List.of(
                         "magnesium taken as hardness less calcium",
-                        "below the detection limit: sodium <2 mg/L Na⁺; half the limit as best guess, 0 to the limit in the bounds"),
+                        "given as an interval: sodium <2 mg/L Na⁺; its middle as best guess, both its ends in the bounds"),
                 built.interpret().assumptions());
     }
 

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
@@ -66,8 +67,8 @@ class ReportLimitsTest {
         Interpretation read = interpreted(
                 "sodium | <2 | mg/L", "calcium | < 0.5 | mg/L as CaCO3", "K | ND (1) | mg/L", "KH | 1 | °dKH");
         assertEquals(
-                "below the detection limit: sodium <2 mg/L, calcium < 0.5 mg/L as CaCO3, potassium ND (1) mg/L; "
-                        + "half the limit as best guess, 0 to the limit in the bounds",
+                "given as an interval: sodium <2 mg/L, calcium < 0.5 mg/L as CaCO3, potassium ND (1) mg/L; "
+                        + "its middle as best guess, both its ends in the bounds",
                 read.assumptions().get(read.assumptions().size() - 1));
         assertEquals(8, read.corners().size());
     }
@@ -143,8 +144,8 @@ class ReportLimitsTest {
             dissolved solids;1001;g/L | dissolved solids must be at most 1000 g/L, but was 1001 g/L
             conductivity;1e306;S/m | conductivity '1e306 S/m': 1.0E306 S/m is too large for a double in µS/cm
             sodium;1e400;mg/L      | sodium '1e400 mg/L': the number is too large
-            sodium;NaN;mg/L        | sodium 'NaN mg/L': expected a number such as 4.1, <2 or ND
-            sodium;Infinity;mg/L   | sodium 'Infinity mg/L': expected a number such as 4.1, <2 or ND
+            sodium;NaN;mg/L        | sodium 'NaN mg/L': expected a number such as 4.1, <2, 3-5 or ND
+            sodium;Infinity;mg/L   | sodium 'Infinity mg/L': expected a number such as 4.1, <2, 3-5 or ND
             """)
     void whatNoWaterHasIsRefused(String row, String message) {
         assertRefused(2, message, "chloride | 30 | mg/L", row.replace(';', '|'));
@@ -175,5 +176,26 @@ class ReportLimitsTest {
         assertTrue(read.isMeasured(Ion.SODIUM));
         assertEquals(0, millimoles(Ion.SODIUM, read.water()), 0);
         assertEquals(1, read.corners().size());
+    }
+
+    @Test
+    void aRangeGoesIntoTheBounds() {
+        Interpretation read =
+                Reports.interpreted("nitrate | 12-18 | mg/L | NO3", "pH | 7.2 to 7.8", "hardness | 8-12 | °dH");
+        assertEquals(
+                "15 mg/L NO₃⁻ (12 to 18 mg/L NO₃⁻)",
+                read.bounds(water -> water.total(Ion.NITRATE).to(Ion.NITRATE.milligramPerLitre()))
+                        .toText(Locale.ROOT, 4));
+        assertEquals(
+                "10 °dH (8 to 12 °dH)",
+                read.bounds(water -> water.hardness().to(Hardness.GERMAN_DEGREE))
+                        .toText(Locale.ROOT, 4));
+        assertEquals(7.5, read.report().pH().orElseThrow(), 1e-12);
+        assertTrue(read.assumptions().contains("pH 7.2 to 7.8 taken in the middle"));
+        assertTrue(
+                read.assumptions()
+                        .contains(
+                                "given as an interval: nitrate 12-18 mg/L as NO3, hardness 8-12 °dH; its middle as best guess, both its ends in the bounds"),
+                () -> read.assumptions().toString());
     }
 }

@@ -156,7 +156,7 @@ class ReportNamesTest {
             Sodium, ICP-MS             | sodium
             Sodium 2018                | sodium
             K (ICP)                    | potassium
-            EC at 20 °C                | conductivity
+            EC at 18 °C                | conductivity
             our own nitrate            | nitrate
             NO3-N as NO3               | nitrate
             Hardness from the tap      | hardness
@@ -294,5 +294,15 @@ class ReportNamesTest {
     void namesOfOneIonMakeOneReading() {
         assertEquals(1, millimoles(Ion.SODIUM, water("Na | 22.990 | mg/L")), 1e-15);
         assertEquals(1, millimoles(Ion.SODIUM, water("natrium | 1 | mmol/L")), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Summe, °dH", "tap, gpg", "titration, °fH"})
+    void anUnknownNameInAUnitOfHardnessOrAlkalinityIsAskedAbout(String name, String unit) {
+        assertRefused(
+                1,
+                "unknown analyte '" + name + "' in " + unit
+                        + ": is it hardness or alkalinity? Say what it means, or leave the row out",
+                name + " | 8 | " + unit);
     }
 }

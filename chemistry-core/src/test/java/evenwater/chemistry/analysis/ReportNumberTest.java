@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReportNumberTest {
 
     private static final List<String> RUBBISH =
-            List.of(("NaN|Infinity|-Infinity|∞|0x10|1d|1f|1_000|½|1/2|٣|４|−5|5-7|5 - 7|~5|ca. 5|5*|5 J|5 ± 1|(5)|"
+            List.of(("NaN|Infinity|-Infinity|∞|0x10|1d|1f|1_000|½|1/2|٣|４|−5|~5|ca. 5|5 J|5 ± 1|(5)|"
                             + "5 mg/L|five|1e|e5|1e1000|+|+-5|--5|<|<<2|< >2|<=|ND?|ndx|n.d. <2|2018-05-03|1,2,3|1;2|positive|"
                             + "\ud83d\udca7|..5|4 .1")
                     .split("\\|", -1));
@@ -169,7 +169,7 @@ class ReportNumberTest {
                 "nd 0   | UNSTATED | false | a detection limit must be above 0",
                 ">2     | UNSTATED | false | a reading above the range of the test has no upper end: dilute and repeat, or leave the row out",
                 "≥ 2    | UNSTATED | false | a reading above the range of the test has no upper end: dilute and repeat, or leave the row out",
-                "4.1.2  | UNSTATED | false | expected a number such as 4.1, <2 or ND"
+                "4.1.2  | UNSTATED | false | expected a number such as 4.1, <2, 3-5 or ND"
             })
     void aRefusalShowsTheReadings(String text, DecimalSign sign, boolean pointsMayGroup, String problem) {
         UnreadableTextException e =
@@ -184,7 +184,7 @@ class ReportNumberTest {
         for (DecimalSign sign : DecimalSign.values()) {
             UnreadableTextException e =
                     assertThrows(UnreadableTextException.class, () -> ReportNumber.read(text, sign, false));
-            assertEquals("expected a number such as 4.1, <2 or ND", e.problem());
+            assertEquals("expected a number such as 4.1, <2, 3-5 or ND", e.problem());
         }
     }
 
@@ -194,7 +194,7 @@ class ReportNumberTest {
         assertEquals(new ReportNumber(Kind.MEASURED, 7), ReportNumber.read(sixty, DecimalSign.UNSTATED, false));
         UnreadableTextException e = assertThrows(
                 UnreadableTextException.class, () -> ReportNumber.read("0" + sixty, DecimalSign.UNSTATED, false));
-        assertEquals("expected a number such as 4.1, <2 or ND", e.problem());
+        assertEquals("expected a number such as 4.1, <2, 3-5 or ND", e.problem());
     }
 
     @ParameterizedTest
@@ -267,5 +267,39 @@ class ReportNumberTest {
     void aLongTextTellsNothingOfCommas() {
         assertTrue(ReportNumber.needsDecimalComma("0".repeat(58) + ",5"));
         assertFalse(ReportNumber.needsDecimalComma("0".repeat(59) + ",5"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12-18 | 12 | 18",
+                "12 – 18 | 12 | 18",
+                "0.5 — 1.25 | 0.5 | 1.25",
+                "12 to 18 | 12 | 18",
+                "1,5 bis 2,5 | 1.5 | 2.5",
+                "7-7 | 7 | 7",
+                "0-5 | 0 | 5"
+            })
+    void aRangeHasTwoEnds(String text, double low, double high) {
+        assertEquals(new ReportNumber(Kind.RANGE, low, high), ReportNumber.read(text, DecimalSign.UNSTATED, false));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "18-12 | a range must rise",
+                "4.1* | the star stands for a footnote: take it off if the footnote allows",
+                "12-18-20 | expected a number such as 4.1, <2, 3-5 or ND",
+                "-12-18 | expected a number such as 4.1, <2, 3-5 or ND",
+                "12- | expected a number such as 4.1, <2, 3-5 or ND",
+                "1,250-1,300 | it may be 1250 or 1.250: say what a comma means",
+                "12±1 | expected a number such as 4.1, <2, 3-5 or ND"
+            })
+    void whatIsNoRangeIsRefused(String text, String problem) {
+        UnreadableTextException e =
+                assertThrows(UnreadableTextException.class, () -> ReportNumber.read(text, DecimalSign.UNSTATED, false));
+        assertEquals(problem, e.problem());
     }
 }

@@ -236,4 +236,29 @@ class ReportOptionsTest {
         assertNullRefused("options", () -> LabReport.read(List.of(), null));
         assertNullRefused("assumptions", () -> read("pH | 7").interpret(null));
     }
+
+    @Test
+    void whatAnOptionDecidedIsListed() {
+        LabReport report =
+                read(NONE.basis("nitrate", "N").unit("hardness", "°fH"), "nitrate | 8 | mg/L", "hardness | 20");
+        assertEquals(List.of("nitrate taken as N, as asked", "hardness taken in °fH, as asked"), report.notes());
+    }
+
+    @Test
+    void anOptionThatSettlesNothingIsListed() {
+        LabReport report =
+                read(NONE.basis("nitrate", "N").ignoring("Sodum").naming("foo", "calcium"), "hardness | 20 | °dH");
+        assertEquals(
+                List.of(
+                        "an option speaks of 'foo', which the report does not have",
+                        "an option speaks of 'nitrate', which the report does not have",
+                        "an option speaks of 'sodum', which the report does not have"),
+                report.notes());
+    }
+
+    @Test
+    void aBasisIsAFormula() {
+        UnusableReportException e = assertThrows(UnusableReportException.class, () -> NONE.basis("nitrate", "Q"));
+        assertEquals("unknown basis 'Q' in an option: expected a formula such as N or NO3", e.getMessage());
+    }
 }

@@ -155,8 +155,8 @@ class ReportUnitsTest {
             hardness;22;mg/L;Ca      | hardness '22 mg/L as Ca': unknown unit, expected one of mmol/L, mol/m³, meq/L, mg/L CaCO3, mg/L CaO, °dH, °fH, °e, gpg
             KH;10;;                  | KH '10': a unit is missing, expected one of meq/L, mmol/L, mg/L CaCO3, mg/L HCO3, °dKH, °fH, °e, gpg
             conductivity;640;;       | conductivity '640': a unit is missing, expected one of µS/cm, mS/cm, mS/m, S/m
-            conductivity;640;µS/cm at 20 °C; | conductivity '640 µS/cm at 20 °C': unknown unit, expected one of µS/cm, mS/cm, mS/m, S/m
-            conductivity;640;µS/cm;20 °C | conductivity '640 µS/cm as 20 °C': unknown unit, expected one of µS/cm, mS/cm, mS/m, S/m
+            conductivity;640;µS/cm at 18 °C; | conductivity '640 µS/cm at 18 °C': unknown unit, expected one of µS/cm, mS/cm, mS/m, S/m
+            conductivity;640;µS/cm;18 °C | conductivity '640 µS/cm as 18 °C': unknown unit, expected one of µS/cm, mS/cm, mS/m, S/m
             temperature;20;;         | temperature '20': a unit is missing, expected one of °C, °F, K
             temperature;20;°R;       | temperature '20 °R': unknown unit, expected one of °C, °F, K
             """)
@@ -279,5 +279,25 @@ class ReportUnitsTest {
         assertEquals(Optional.empty(), none.conductivity());
         assertEquals(Optional.empty(), none.compensatedHardness());
         assertEquals(OptionalDouble.empty(), none.pH());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "conductivity | 500 | µS/cm at 20 °C",
+                "conductivity | 500 | µS/cm | 20 °C",
+                "conductivity (20 °C) | 500 | µS/cm",
+                "Conductivity at 20°C | 500 | uS/cm",
+                "elektrische Leitfähigkeit bei 20 °C | 500 | µS/cm",
+                "EC20 | 0.5 | mS/cm"
+            })
+    void aConductivityAt20DegreesIsTakenTo25(String row) {
+        LabReport report = Reports.read(row);
+        // ISO 7888:1985, correction factor 1.116 from 20 to 25 °C for natural waters; from memory
+        assertEquals(558, report.conductivity().orElseThrow().getValue(), 1e-9);
+        assertEquals(
+                List.of(row.substring(0, row.indexOf(" |")) + " taken to 25 °C by the factor 1.116 of ISO 7888"),
+                report.notes());
     }
 }
