@@ -100,7 +100,8 @@ public final class Blending implements Treatment {
             Hardness a = source.hardness().to(wanted.getUnit());
             Hardness b = other.hardness().to(wanted.getUnit());
             throw new NoAnswerException(
-                    "wanted hardness " + wanted + " is not between the " + a + " and " + b + " of the two waters",
+                    "wanted hardness " + wanted + " is not between the " + Softener.text(a) + " and " + Softener.text(b)
+                            + " of the two waters",
                     wanted,
                     a,
                     b);

@@ -97,6 +97,15 @@ public final class ReverseOsmosis implements Treatment {
     }
 
     /**
+     * Returns the recovery.
+     *
+     * @return permeate volume over feed volume; no unit, above 0 and below 1; 0.25 unless stated
+     */
+    public double recovery() {
+        return recovery;
+    }
+
+    /**
      * Returns a membrane that adjusts this ion alone until the permeate is neutral; all others pass by their rejections.
      *
      * @param ion a charged reference form, or HCO₃⁻ for alkalinity

@@ -9,6 +9,7 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -124,14 +125,15 @@ public final class Softener implements Treatment {
         double wanted = target.getValue();
         if (wanted > raw.getValue() * (1 + ROUNDING)) {
             throw new NoAnswerException(
-                    "wanted hardness " + target + " is above the " + raw + " of the raw water: "
+                    "wanted hardness " + target + " is above the " + text(raw) + " of the raw water: "
                             + "a softener cannot add hardness",
                     target,
                     raw);
         }
         if (wanted < soft.getValue() * (1 - ROUNDING)) {
             throw new NoAnswerException(
-                    "wanted hardness " + target + " is below the " + soft + " behind the resin: no bypass can reach it",
+                    "wanted hardness " + target + " is below the " + text(soft)
+                            + " behind the resin: no bypass can reach it",
                     target,
                     soft);
         }
@@ -140,6 +142,11 @@ public final class Softener implements Treatment {
         }
         double share = SofteningKernel.bypassShare(raw.getValue(), soft.getValue(), wanted);
         return Math.max(0, Math.min(1, share)); // rounding must not lead out of the range
+    }
+
+    /** Without the last digits of its conversion. */
+    static String text(Hardness hardness) {
+        return hardness.toText(Locale.ROOT, 12);
     }
 
     /**

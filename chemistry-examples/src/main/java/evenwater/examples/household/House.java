@@ -26,6 +26,9 @@ import java.util.regex.Pattern;
  */
 record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, List<Dosing> doses) {
 
+    /** A pipe. */
+    static final House NOTHING = new House(Optional.empty(), Optional.empty(), List.of());
+
     private static final Pattern DOSE = Pattern.compile("(?<compound>[^=]+)=(?<amount>[^/]+)/(?<volume>.+)");
     private static final Pattern SOLD = Pattern.compile("(?<compound>.+?),?\\s+(?<strength>[0-9.]+\\s*%)");
     private static final Pattern TEASPOONS = Pattern.compile(

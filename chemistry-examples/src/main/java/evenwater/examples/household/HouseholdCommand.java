@@ -1,6 +1,7 @@
 package evenwater.examples.household;
 
 import evenwater.chemistry.analysis.Assumptions;
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.analysis.CalciumToMagnesium;
 import evenwater.chemistry.analysis.DecimalSign;
 import evenwater.chemistry.analysis.Interpretation;
@@ -12,6 +13,7 @@ import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Water;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -166,12 +168,22 @@ final class HouseholdCommand implements Callable<String> {
         try {
             Interpretation source =
                     LabReport.read(report.rows(), reading(report)).interpret(assuming());
-            House house = house(own);
-            boolean assumedSoftener = !own && softener == null && membrane == null && doses.isEmpty() && !noTreatment;
-            return new HouseholdReport(name, source, house, speech(), assumedSoftener).text();
+            boolean nothingSaid = softener == null && membrane == null && doses.isEmpty() && !noTreatment;
+            boolean hardnessKnown = isHardnessKnown(source);
+            if (softener != null && !hardnessKnown) {
+                throw new UsageException(
+                        name + ": --softener needs hardness, or calcium and magnesium, and the report has none");
+            }
+            House house = !own && nothingSaid && !hardnessKnown ? House.NOTHING : house(own);
+            return new HouseholdReport(name, report, source, house, speech(), !own && nothingSaid).text();
         } catch (UnusableReportException e) {
             throw new UsageException(name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage());
         }
+    }
+
+    private static boolean isHardnessKnown(Interpretation source) {
+        Bounds<Hardness> hardness = source.bounds(Water::hardness);
+        return !hardness.openAbove() || hardness.high().getValue() > 0;
     }
 
     private byte[] bytes() {
@@ -255,7 +267,7 @@ final class HouseholdCommand implements Callable<String> {
             if (!nothingSaid) {
                 throw new UsageException("--no-treatment leaves no room for --softener, --reverse-osmosis or --dose");
             }
-            return new House(Optional.empty(), Optional.empty(), List.of());
+            return House.NOTHING;
         }
         if (own && nothingSaid) {
             return new House(

@@ -6,32 +6,42 @@ import evenwater.chemistry.analysis.Interpretation;
 final class HouseholdReport {
 
     private final String name;
+    private final ReportFile file;
     private final Interpretation source;
     private final House house;
     private final Speech speech;
-    private final boolean softenerAssumed;
+    private final boolean nothingSaid;
 
-    HouseholdReport(String name, Interpretation source, House house, Speech speech, boolean softenerAssumed) {
+    HouseholdReport(
+            String name, ReportFile file, Interpretation source, House house, Speech speech, boolean nothingSaid) {
         this.name = name;
+        this.file = file;
         this.source = source;
         this.house = house;
         this.speech = speech;
-        this.softenerAssumed = softenerAssumed;
+        this.nothingSaid = nothingSaid;
     }
 
     String text() {
         Stages stages = new Stages(source, house.train());
         Page page = new Page();
         page.title("Household water: " + name);
-        if (softenerAssumed) {
+        if (nothingSaid) {
             page.say(
-                    "No treatment was named, so a sodium softener without leakage is assumed. Say --softener, --reverse-osmosis, "
-                            + "--dose or --no-treatment for your house.");
+                    house.softener().isPresent()
+                            ? "No treatment was named, so a sodium softener without leakage is assumed. Say --softener, "
+                                    + "--reverse-osmosis, --dose or --no-treatment for your house."
+                            : "No treatment was named, and without hardness there is nothing to soften: the source alone.");
         }
-        new SourceSection(source, speech).write(page);
+        if (!file.passedOver().isEmpty()) {
+            page.say("Columns passed over: " + String.join(", ", file.passedOver()) + ".");
+        }
+        Trust trust = new Trust(source);
+        trust.doubt().ifPresent(page::say);
+        new SourceSection(source, speech, trust).write(page);
         new StageSection(stages, house, speech).write(page);
-        new SodiumSection(stages).write(page);
-        new TankSection(stages).write(page);
+        new SodiumSection(stages, house).write(page);
+        new TankSection(stages, trust).write(page);
         new CautionSection(stages, house).write(page);
         return page.toString();
     }

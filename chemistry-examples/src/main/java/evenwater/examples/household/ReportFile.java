@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -24,11 +25,38 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param rows the rows below the header, as text
  * @param decimalSign what a comma in a number means by the look of the file
+ * @param passedOver names of the columns that nothing was read from
  */
-record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
+record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> passedOver) {
 
     private static final List<String> NEEDED = List.of("analyte", "value", "unit");
     private static final String BASIS = "as";
+    private static final String LIMIT = "limit";
+
+    /** What laboratories call the columns, in small letters. */
+    private static final Map<String, List<String>> COLUMNS = Map.of(
+            "analyte",
+            List.of("analyte", "analytes", "parameter", "parameters", "paramètre", "substance"),
+            "value",
+            List.of("value", "values", "result", "results", "messwert", "wert", "ergebnis", "résultat", "valeur"),
+            "unit",
+            List.of("unit", "units", "einheit", "unité"),
+            BASIS,
+            List.of("as", "basis"),
+            LIMIT,
+            List.of(
+                    "limit",
+                    "detection limit",
+                    "reporting limit",
+                    "mdl",
+                    "lod",
+                    "loq",
+                    "rl",
+                    "bestimmungsgrenze",
+                    "nachweisgrenze"));
+
+    private static final Set<String> UNDETECTED =
+            Set.of("nd", "n.d.", "n.d", "not detected", "bdl", "bql", "n.n.", "u");
     private static final int LARGEST_BYTES = 10_000_000;
     private static final int MOST_ROWS = 10_000;
 
@@ -43,8 +71,9 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
         }
         char separator = separator(text);
         try {
-            return new ReportFile(
-                    rows(name, text, separator), separator == ',' ? DecimalSign.POINT : DecimalSign.UNSTATED);
+            List<String> passedOver = new ArrayList<>();
+            List<ReportRow> rows = rows(name, text, separator, passedOver);
+            return new ReportFile(rows, separator == ',' ? DecimalSign.POINT : DecimalSign.UNSTATED, passedOver);
         } catch (CSVException | UncheckedIOException | IllegalStateException e) {
             throw new UsageException(name + ": a quoted field is not closed or is followed by text");
         } catch (IOException e) {
@@ -84,7 +113,8 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
         return header.indexOf('\t') >= 0 ? '\t' : ',';
     }
 
-    private static List<ReportRow> rows(String name, String text, char separator) throws IOException {
+    private static List<ReportRow> rows(String name, String text, char separator, List<String> passedOver)
+            throws IOException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(separator)
@@ -98,7 +128,7 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
             for (CSVRecord record : parser) {
                 int line = Math.toIntExact(parser.getCurrentLineNumber());
                 if (columns.isEmpty()) {
-                    columns = columns(name, line, record);
+                    columns = columns(name, line, record, passedOver);
                 } else if (!isBlank(record)) {
                     rows.add(row(name, line, record, columns));
                 }
@@ -110,12 +140,16 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
         return rows;
     }
 
-    private static Map<String, Integer> columns(String name, int line, CSVRecord header) {
+    private static Map<String, Integer> columns(String name, int line, CSVRecord header, List<String> passedOver) {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < header.size(); i++) {
-            String column = header.get(i).strip().toLowerCase(Locale.ROOT);
+            String written = header.get(i).strip();
+            String column = column(written.toLowerCase(Locale.ROOT));
             if (columns.put(column, i) != null && !column.isEmpty()) {
                 throw new UsageException(name + ":" + line + ": the header has the column " + column + " twice");
+            }
+            if (!written.isEmpty() && !COLUMNS.containsKey(column)) {
+                passedOver.add(written);
             }
         }
         for (String needed : NEEDED) {
@@ -126,6 +160,14 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
         }
         columns.put("", header.size());
         return columns;
+    }
+
+    private static String column(String written) {
+        return COLUMNS.entrySet().stream()
+                .filter(e -> e.getValue().contains(written))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(written);
     }
 
     private static boolean isBlank(CSVRecord record) {
@@ -145,9 +187,15 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign) {
         return new ReportRow(
                 line,
                 field(record, columns.get("analyte")),
-                field(record, columns.get("value")),
+                value(field(record, columns.get("value")), field(record, columns.get(LIMIT))),
                 field(record, columns.get("unit")),
                 field(record, columns.get(BASIS)));
+    }
+
+    /** "ND" beside a column with its limit says as much as "ND <2". */
+    private static String value(String value, String limit) {
+        boolean stated = limit.chars().anyMatch(Character::isDigit);
+        return stated && UNDETECTED.contains(value.strip().toLowerCase(Locale.ROOT)) ? "ND <" + limit.strip() : value;
     }
 
     private static String field(CSVRecord record, @org.jspecify.annotations.Nullable Integer column) {

@@ -18,9 +18,11 @@ final class SodiumSection {
     private static final double GLASS_LITRES = 0.25;
 
     private final Stages stages;
+    private final House house;
 
-    SodiumSection(Stages stages) {
+    SodiumSection(Stages stages, House house) {
         this.stages = stages;
+        this.house = house;
     }
 
     void write(Page page) {
@@ -47,6 +49,23 @@ final class SodiumSection {
                         + (isNotMeasured(sodium)
                                 ? "a source that was not measured for sodium:"
                                 : "the " + sodium.valueText() + " mg/L of " + where + ", where it is highest:"));
+        guidelines(page, sodium);
+        if (house.usesPotassium()) {
+            potassium(page);
+        }
+    }
+
+    /** A potassium softener gives potassium instead, for which the cautions below are stricter. */
+    private void potassium(Page page) {
+        Span potassium =
+                Span.of(stages.bounds(1, water -> water.total(Ion.POTASSIUM)), Ion.POTASSIUM.milligramPerLitre());
+        page.gap()
+                .say("The softener gives potassium instead: " + potassium.valueText() + " mg/L behind it, "
+                        + potassium.least() + Page.number(potassium.value() * GLASS_LITRES)
+                        + " mg in a 250 mL glass. See the caution on kidneys and drugs.");
+    }
+
+    private static void guidelines(Page page, Span sodium) {
         for (String[] row : Resource.rows("guidelines.csv")) {
             double low = Double.parseDouble(row[0]);
             double high = Double.parseDouble(row[1]);
@@ -75,7 +94,9 @@ final class SodiumSection {
         if (sodium.isBelow(low)) {
             return "below it";
         }
-        return sodium.isWithin(low, high) ? "within it" : "below or above it: the report cannot tell";
+        return sodium.isWithin(low, high)
+                ? (low == high ? "at it" : "within it")
+                : "below or above it: the report cannot tell";
     }
 
     private Span sodium(int stage) {

@@ -27,10 +27,12 @@ final class SourceSection {
 
     private final Interpretation source;
     private final Speech speech;
+    private final Trust trust;
 
-    SourceSection(Interpretation source, Speech speech) {
+    SourceSection(Interpretation source, Speech speech, Trust trust) {
         this.source = source;
         this.speech = speech;
+        this.trust = trust;
     }
 
     void write(Page page) {
@@ -64,6 +66,10 @@ final class SourceSection {
 
     private void hardness(Page page) {
         HardnessForms forms = source.water().hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        if (Span.of(source.bounds(Water::hardness), speech.hardness()).isUnknown()) {
+            page.gap().say("Hardness: not measured. Alkalinity: " + alkalinity() + ".");
+            return;
+        }
         page.gap()
                 .say("Hardness by calcium and magnesium" + (hardnessIsOpen() ? " as far as measured" : "")
                         + ", in all scales: "
@@ -86,15 +92,26 @@ final class SourceSection {
     }
 
     private String carbonate(HardnessForms forms, Unit<Hardness> unit) {
+        boolean unknown =
+                Span.of(source.bounds(Water::alkalinity), speech.alkalinity()).isUnknown();
+        return unknown || source.notMeasured().contains("alkalinity")
+                ? "carbonate and non-carbonate hardness cannot be told. Alkalinity (the KH of aquarists): "
+                        + alkalinity() + "."
+                : "carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
+                        + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): " + alkalinity()
+                        + ".";
+    }
+
+    private String alkalinity() {
         Span alkalinity = Span.of(source.bounds(Water::alkalinity), speech.alkalinity());
+        String unit = speech.alkalinity().toString();
+        String range = alkalinity.rangeText(unit);
         if (alkalinity.isUnknown()) {
-            return "carbonate and non-carbonate hardness cannot be told, since nobody measured alkalinity.";
+            return "not measured";
         }
-        String range = alkalinity.rangeText(speech.alkalinity().toString());
-        return "carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
-                + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): "
-                + alkalinity.valueText() + " " + speech.alkalinity() + (range.isEmpty() ? "" : " (" + range + ")")
-                + ".";
+        return source.notMeasured().contains("alkalinity") && !range.isEmpty()
+                ? "not measured, " + range
+                : Page.number(alkalinity.value()) + " " + unit + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
     private boolean hardnessIsOpen() {
@@ -107,16 +124,23 @@ final class SourceSection {
 
     private void balance(Page page) {
         Water water = source.water();
-        IonBalance balance = water.ionBalance();
+        IonBalance balance = trust.balance();
         page.gap()
                 .say("Ion balance: cations " + Page.number(balance.cations().in(MILLIEQUIVALENT_PER_LITRE))
                         + " meq/L, anions "
                         + Page.number(balance.anions().in(MILLIEQUIVALENT_PER_LITRE)) + " meq/L, difference "
                         + Page.number(balance.difference().in(MILLIEQUIVALENT_PER_LITRE)) + " meq/L ("
                         + Page.number(balance.percentDifference()) + " % of their sum).");
-        if (!source.notMeasured().isEmpty()) {
-            page.say("No criterion can judge it: not measured were " + String.join(", ", source.notMeasured())
-                    + " by themselves. The difference is carried along as charge that nobody measured.");
+        List<String> missing = trust.missing();
+        if (!missing.isEmpty()) {
+            page.say(
+                    trust.isBroken()
+                            ? "NOT accepted: " + String.join(", ", missing)
+                                    + (missing.size() == 1 ? " was" : " were")
+                                    + " not measured and would make it worse."
+                            : "No criterion can judge it, since not everything was measured: "
+                                    + String.join(", ", missing) + (missing.size() == 1 ? " is" : " are")
+                                    + " missing. The difference is carried along as charge that nobody measured.");
             unmeasured(page, water.unmeasuredCharge());
             return;
         }
@@ -146,7 +170,7 @@ final class SourceSection {
 
     private List<Acceptance> checks(Water water, IonBalance balance) {
         List<Acceptance> checks = new ArrayList<>();
-        checks.add(AcceptanceCriteria.ionBalance(balance));
+        checks.add(trust.criterion());
         MassConcentration residue = water.residueAt180Celsius();
         source.report().conductivity().ifPresent(conductivity -> {
             checks.add(AcceptanceCriteria.cationsAgainstConductivity(balance, conductivity));

@@ -5,6 +5,7 @@ import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALE
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.MembraneStreams;
 import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Stage;
@@ -34,9 +35,9 @@ final class StageSection {
                 softening(page, softener, stage);
             }
             if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
-                passing(page, membrane.streams(stage.before()).adjusted());
+                membrane(page, membrane, membrane.streams(stage.before()));
             }
-            page.say(hardness(stage.after()));
+            page.say(behind(i));
             page.gap().table(ledger(stage.change()));
             page.gap().table(new WaterTable(stages).rows(i));
             warnings(page, i);
@@ -58,13 +59,33 @@ final class StageSection {
         if (bypass > 0) {
             page.say("Bypass: " + Page.number(100 * bypass) + " % of the water goes past the resin.");
         }
-        page.say("Exchanged by charge: " + Page.number(removed) + " mg/L of hardness as CaCO₃ go, " + Page.number(added)
-                + " mg/L of " + ion.name()
+        if (added == 0) {
+            page.say("The water is no harder than the leakage: it passes unchanged.");
+            return;
+        }
+        page.say("Exchanged by charge: " + Page.number(removed) + " mg/L of hardness as CaCO₃" + others(stage.change())
+                + " go, " + Page.number(added) + " mg/L of " + ion.name()
                 + " come. \"One for one, ppm for ppm\" would be wrong by the charge: it takes two "
                 + ion.name() + " for one calcium.");
     }
 
-    private static void passing(Page page, List<Ion> heldBack) {
+    /** What goes with calcium and magnesium. */
+    private static String others(Change change) {
+        StringBuilder others = new StringBuilder();
+        for (Ion ion : List.of(Ion.STRONTIUM, Ion.BARIUM, Ion.IRON_II, Ion.MANGANESE_II)) {
+            double milligrams = -change.total(ion).in(ion.milligramPerLitre());
+            if (milligrams > 0) {
+                others.append(" and ")
+                        .append(Page.number(milligrams))
+                        .append(" mg/L of ")
+                        .append(ion.name());
+            }
+        }
+        return others.toString();
+    }
+
+    private void membrane(Page page, ReverseOsmosis membrane, MembraneStreams streams) {
+        List<Ion> heldBack = streams.adjusted();
         page.say((heldBack.isEmpty()
                         ? "The rejections pass equal charges."
                         : "The permeate is neutral, so these pass less than their rejections say: "
@@ -73,13 +94,38 @@ final class StageSection {
                                         heldBack.stream()
                                                 .map(StageSection::name)
                                                 .toList()) + ".")
-                + " Dissolved CO₂ passes, so the permeate of hard water is acid; its pH is not computed here.");
+                + " Dissolved CO₂ passes, so a permeate is mostly acid; its pH is not computed here.");
+        Water drain = streams.concentrate();
+        double permeate = 100 * membrane.recovery();
+        page.say("Of 100 L, " + Page.number(permeate) + " L pass and " + Page.number(100 - permeate)
+                + " L go to the drain, with hardness "
+                + Page.number(drain.hardness().in(speech.hardness())) + " "
+                + speech.hardness() + ", alkalinity "
+                + Page.number(drain.alkalinity().in(speech.alkalinity())) + " "
+                + speech.alkalinity() + ", sodium " + milligrams(Ion.SODIUM, drain) + ", chloride "
+                + milligrams(Ion.CHLORIDE, drain) + " mg/L.");
     }
 
-    private String hardness(Water water) {
-        return "Behind it: hardness " + Page.number(water.hardness().in(speech.hardness())) + " " + speech.hardness()
-                + ", alkalinity " + Page.number(water.alkalinity().in(speech.alkalinity())) + " " + speech.alkalinity()
-                + ".";
+    private static String milligrams(Ion ion, Water water) {
+        return Page.number(water.total(ion).in(ion.milligramPerLitre()));
+    }
+
+    private String behind(int stage) {
+        Span hardness = Span.of(stages.bounds(stage, Water::hardness), speech.hardness());
+        Span alkalinity = Span.of(stages.bounds(stage, Water::alkalinity), speech.alkalinity());
+        return "Behind it: hardness " + spoken(hardness, speech.hardness().toString()) + ", alkalinity "
+                + spoken(alkalinity, speech.alkalinity().toString()) + "."
+                + (alkalinity.isBelow(0)
+                        ? " Negative alkalinity is free mineral acid: the pH is below about 4.5."
+                        : "");
+    }
+
+    private static String spoken(Span span, String unit) {
+        if (span.isUnknown()) {
+            return "not known";
+        }
+        String range = span.rangeText(unit);
+        return Page.number(span.value()) + " " + unit + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
     /** Charges of a change in meq/L, anions negative; they add up to zero. */
@@ -126,6 +172,9 @@ final class StageSection {
             if (dose.exceedsSolubility()) {
                 page.say("More than dissolves in pure water at 20 °C: some of the "
                         + dose.compound().name() + " will stay undissolved, and the figures above are too high.");
+            }
+            if (dose.name().contains("±")) {
+                page.say("A teaspoon is no balance: all that this dose adds is as uncertain as the spoon.");
             }
             if (!dose.compound().caution().isEmpty()) {
                 page.say("Handling: " + dose.compound().name() + ": "

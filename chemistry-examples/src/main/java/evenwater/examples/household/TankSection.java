@@ -3,9 +3,12 @@ package evenwater.examples.household;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.HardnessCount;
+import evenwater.chemistry.water.HardnessForms;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What the last water means for plants and fish, by ranges that aquarists keep. */
 final class TankSection {
@@ -16,27 +19,72 @@ final class TankSection {
     /** Below this plants lack calcium or magnesium (common practice, no source). */
     private static final double LITTLE_HARDNESS = 3;
 
-    private final Stages stages;
+    /** Less of the hardness than this share is hardly any (common practice, no source). */
+    private static final double HARDLY_ANY = 0.05;
 
-    TankSection(Stages stages) {
+    /** What harms animals in traces. */
+    private static final List<Ion> TOXIC =
+            List.of(Ion.AMMONIUM, Ion.NITRITE, Ion.COPPER_II, Ion.ZINC, Ion.ALUMINIUM, Ion.HYDROGEN_SULFIDE);
+
+    /** What matters in larger amounts. */
+    private static final List<Ion> BURDEN = List.of(Ion.NITRATE, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE);
+
+    private final Stages stages;
+    private final Trust trust;
+
+    TankSection(Stages stages, Trust trust) {
         this.stages = stages;
+        this.trust = trust;
     }
 
     void write(Page page) {
         Span gh = Span.of(stages.bounds(stages.last(), Water::hardness), Hardness.GERMAN_DEGREE);
         Span kh = Span.of(stages.bounds(stages.last(), Water::alkalinity), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
         page.heading("In the tank");
-        page.say("The water behind the last stage has " + spoken("GH", gh, "°dH", "hardness") + " and "
+        page.say((stages.last() == 0 ? "The source" : "The water behind the last stage") + " has "
+                + spoken("GH", gh, "°dH", "hardness") + " and "
                 + spoken("KH", kh, "°dKH", "alkalinity")
                 + ". All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
                 + "judged, and no water is fit for fish while they are unknown.");
+        trust.doubt().ifPresent(page::say);
         plants(page, gh, kh);
         fish(page, gh, kh);
+        notJudged(page);
+    }
+
+    /** What is in the water and no range here speaks of. */
+    private void notJudged(Page page) {
+        Water water = stages.water(stages.last());
+        List<String> toxic = held(water, TOXIC);
+        stages.source().report().unusedRows().stream()
+                .map(unused -> unused.row().analyte())
+                .filter(name -> name.toLowerCase(Locale.ROOT).contains("chlor")
+                        && !name.toLowerCase(Locale.ROOT).startsWith("chlorid"))
+                .forEach(toxic::add);
+        if (!toxic.isEmpty()) {
+            page.say("NOT judged here and harmful to animals, some of it in traces: " + String.join(", ", toxic)
+                    + ". Do not use this water before that is settled, whatever fits above.");
+        }
+        List<String> burden = held(water, BURDEN);
+        if (!burden.isEmpty()) {
+            page.say("Also in it and not judged here: " + String.join(", ", burden) + ".");
+        }
+    }
+
+    private static List<String> held(Water water, List<Ion> ions) {
+        List<String> held = new ArrayList<>();
+        for (Ion ion : ions) {
+            double milligrams = water.total(ion).in(ion.milligramPerLitre());
+            if (milligrams >= 0.0005) { // else nothing at three decimals
+                held.add(ion.name() + " " + Page.number(milligrams) + " mg/L");
+            }
+        }
+        return held;
     }
 
     private static String spoken(String name, Span span, String unit, String measured) {
         if (span.isUnknown()) {
-            return name + " unknown, since nobody measured " + measured;
+            return name + " unknown (nobody measured " + measured + ")";
         }
         String range = span.rangeText(unit);
         return name + " " + (range.isEmpty() ? Page.number(span.value()) + " " + unit : range);
@@ -49,17 +97,24 @@ final class TankSection {
                 page.item(row[0] + ": " + verdict(row, gh, kh));
             }
         }
-        page.item("calcium and magnesium: " + hardness(gh));
+        page.item("calcium and magnesium: " + hardness(gh, stages.water(stages.last())));
         page.item(sodium());
     }
 
-    private static String hardness(Span gh) {
+    private static String hardness(Span gh, Water water) {
         if (gh.isBelow(LITTLE_HARDNESS)) {
             return "GH " + Page.number(gh.value()) + " °dH is little; plants want some of both, so put them back";
         }
-        return gh.low() >= LITTLE_HARDNESS
-                ? "enough by GH"
-                : "the report cannot tell whether GH is at least " + Page.number(LITTLE_HARDNESS) + " °dH";
+        if (gh.low() < LITTLE_HARDNESS) {
+            return "the report cannot tell whether GH is at least " + Page.number(LITTLE_HARDNESS) + " °dH";
+        }
+        HardnessForms forms = water.hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        double calcium =
+                forms.calcium().in(Hardness.GERMAN_DEGREE) / forms.total().in(Hardness.GERMAN_DEGREE);
+        if (calcium < HARDLY_ANY || calcium > 1 - HARDLY_ANY) {
+            return "enough by GH, but hardly any " + (calcium < HARDLY_ANY ? "calcium" : "magnesium") + " in it";
+        }
+        return "enough by GH";
     }
 
     private String sodium() {
@@ -85,7 +140,8 @@ final class TankSection {
             if (row[5].equals("fish")) {
                 String verdict = verdict(row, gh, kh);
                 if (verdict.equals("fits")) {
-                    fits.add(row[0]);
+                    fits.add(row[0] + " (GH " + row[1] + " to " + row[2] + " °dH, KH " + row[3] + " to " + row[4]
+                            + " °dKH)");
                 } else {
                     not.add(row[0] + ": " + verdict);
                 }

@@ -41,7 +41,7 @@ class BundledHouseholdTest {
                         "sodium Na⁺           170.1      7.40   169.1 to 171.1",
                         "\"One for one, ppm for ppm\" would be wrong by the charge",
                         "Stage 2: reverse osmosis rejecting 95 % of single-charged and 98 % of multiple-charged ions",
-                        "Dissolved CO₂ passes, so the permeate of hard water is acid",
+                        "Dissolved CO₂ passes, so a permeate is mostly acid",
                         "mg in a 250 mL glass",
                         "level tsp per US gallon",
                         "WHO Guidelines for drinking-water quality, 4th edition (2022)",

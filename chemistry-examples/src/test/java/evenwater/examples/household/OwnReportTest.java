@@ -135,7 +135,7 @@ class OwnReportTest {
         assertTrue(out.contains("sodium: not known, since the source was not measured for it"), out);
         String hardnessAlone = flat(run("analyte,value,unit,as\nhardness,20,°dH,\n", "--no-treatment")
                 .out());
-        assertTrue(hardnessAlone.contains("KH unknown, since nobody measured alkalinity"), hardnessAlone);
+        assertTrue(hardnessAlone.contains("KH unknown (nobody measured alkalinity)"), hardnessAlone);
         assertTrue(hardnessAlone.contains("fits none of these"), hardnessAlone);
         assertTrue(hardnessAlone.contains("alkalinity as HCO₃⁻ 435.2 7.13 0.000 or more"), hardnessAlone); // 20 °dKH
         assertTrue(hardnessAlone.contains("carbonate and non-carbonate hardness cannot be told"), hardnessAlone);
@@ -159,5 +159,93 @@ class OwnReportTest {
         String commas = "analyte;value;unit;as\nhardness;1,250;mmol/L;\n";
         assertTrue(flat(run(commas, "--decimal=comma").out()).contains("1.25 mmol/L"));
         assertTrue(flat(run(commas, "--decimal=point").out()).contains("1250 mmol/L"));
+    }
+
+    @Test
+    void headersMayBeAsLaboratoriesWriteThem() {
+        String report =
+                "Messwert;Parameter;Einheit;MDL;Method\n12;GH;°dH;;drops\nND;sodium;mg/L;2;ICP\nND;nitrite;mg/L;;x\n";
+        String out = flat(run(report, "--no-treatment").out());
+        assertTrue(out.contains("Columns passed over: Method."), out);
+        assertTrue(out.contains("sodium ND <2 mg/L"), out);
+        assertTrue(out.contains("sodium Na⁺ 1.00 0.043 0.000 to 2.00"), out);
+        assertTrue(out.contains("nitrite ND mg/L: not detected, with no limit stated"), out);
+    }
+
+    @Test
+    void withoutHardnessNothingIsSoftened() {
+        String out =
+                flat(run("analyte,value,unit,as\nKH,8,°dKH,\nsodium,20,mg/L,\n").out());
+        assertTrue(out.contains("without hardness there is nothing to soften: the source alone."), out);
+        assertTrue(out.contains("Hardness: not measured. Alkalinity: 8.00 °dKH."), out);
+        assertTrue(out.contains("The source has GH unknown (nobody measured hardness) and KH 8.00 °dKH"), out);
+        assertFalse(out.contains("Stage 1"), out);
+    }
+
+    @Test
+    void ionsThatCannotBalanceCastDoubtOnEverything() {
+        String salty = SIMPLE + "sodium,5000,mg/L,\nchloride,20,mg/L,\nsulfate,20,mg/L,\n";
+        String out = flat(run(salty).out());
+        assertEquals(
+                3, out.split("The ions of the source do not balance", -1).length, out); // at the top and in the tank
+        assertTrue(out.contains("NOT accepted: potassium was not measured and would make it worse."), out);
+        assertFalse(flat(run(SIMPLE).out()).contains("do not balance"));
+    }
+
+    @Test
+    void whatHarmsAnimalsIsNamedWhateverFits() {
+        String out = flat(run(
+                        "analyte,value,unit,as\nGH,8,°dH,\nKH,5,°dKH,\nfree chlorine,2,mg/L,\nchloride,10-20,mg/L,\n",
+                        "--dose=copper sulfate pentahydrate=5 g/40 L")
+                .out());
+        assertTrue(
+                out.contains(
+                        "NOT judged here and harmful to animals, some of it in traces: copper(II) 31.81 mg/L, free chlorine."),
+                out);
+        assertTrue(out.contains("Also in it and not judged here: chloride 15.00 mg/L, sulfate 48.09 mg/L."), out);
+    }
+
+    @Test
+    void aPotassiumSoftenerShowsItsPotassium() {
+        String out = flat(run(SIMPLE, "--softener=potassium").out());
+        // 22 × 17.118 mg/L of CaCO₃, 78.1966 of potassium for 100.086 of it
+        assertTrue(
+                out.contains(
+                        "The softener gives potassium instead: ≥ 294.2 mg/L behind it, ≥ 73.56 mg in a 250 mL glass."),
+                out);
+        assertTrue(
+                out.contains(
+                        "potassium-softened water may harm: ask a doctor, and keep an unsoftened cold tap for drinking."),
+                out);
+    }
+
+    @Test
+    void theDrainOfAMembraneIsShown() {
+        String out =
+                flat(run(SIMPLE, "--reverse-osmosis=95%,98%", "--recovery=0.4").out());
+        assertTrue(out.contains("Of 100 L, 40.00 L pass and 60.00 L go to the drain, with hardness 34.8"), out);
+    }
+
+    @Test
+    void softWaterPassesALeakySoftener() {
+        String out = flat(run(SIMPLE, "--softener=sodium", "--leakage=30 °dH").out());
+        assertTrue(out.contains("The water is no harder than the leakage: it passes unchanged."), out);
+    }
+
+    @Test
+    void anAcidIsDosedByItsStrength() {
+        String out =
+                flat(run(SIMPLE, "--dose=hydrochloric acid 31 %=100 g/100 L").out());
+        assertTrue(out.contains("Stage 1: 100 g of hydrochloric acid 31 % in 100 L"), out);
+        assertTrue(out.contains("chloride Cl⁻ +301.4 -8.50"), out); // 1 g/L · 0.31 / 36.458 g/mol
+        assertTrue(out.contains("Negative alkalinity is free mineral acid: the pH is below about 4.5."), out);
+    }
+
+    @Test
+    void everyCautionIsAWholeSentence() {
+        for (String[] row : Resource.rows("cautions.csv")) {
+            assertEquals(2, row.length, row[0]);
+            assertTrue(row[1].endsWith("."), row[1]);
+        }
     }
 }

@@ -150,4 +150,17 @@ class UnusableInputTest {
         assertEquals(1, run.err().lines().count(), run.err());
         assertTrue(run.err().length() > 20 && !run.err().contains("Exception"), run.err());
     }
+
+    @Test
+    void aSoftenerNeedsAHardness() {
+        assertRefused(
+                "report.csv: --softener needs hardness, or calcium and magnesium, and the report has none",
+                Run.on(folder, "analyte,value,unit,as\nKH,5,°dKH,\nhardness,ND,°dH,\n", "--softener=sodium"));
+    }
+
+    @Test
+    void aBasisIsAFormula() {
+        Run run = Run.on(folder, "analyte,value,unit,as\nnitrate,5,mg/L,\n", "--basis=nitrate=Q");
+        assertRefused("report.csv: unknown basis 'Q' in an option: expected a formula such as N or NO3", run);
+    }
 }

@@ -1,0 +1,58 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.analysis.Acceptance;
+import evenwater.chemistry.analysis.AcceptanceCriteria;
+import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.water.IonBalance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How far the readings of a report may be trusted, by whether their ions balance. */
+final class Trust {
+
+    private final Interpretation source;
+    private final IonBalance balance;
+
+    Trust(Interpretation source) {
+        this.source = source;
+        this.balance = source.water().ionBalance();
+    }
+
+    IonBalance balance() {
+        return balance;
+    }
+
+    Acceptance criterion() {
+        return AcceptanceCriteria.ionBalance(balance);
+    }
+
+    /** Parts whose charge nobody measured; a hardness has the charge of its calcium and magnesium. */
+    List<String> missing() {
+        List<String> missing = new ArrayList<>(source.notMeasured());
+        if (source.report().hardness().isPresent()) {
+            missing.removeAll(List.of("calcium", "magnesium"));
+        }
+        return missing;
+    }
+
+    /** True if the ions do not balance, and nothing that is missing could make them. */
+    boolean isBroken() {
+        boolean cationsPrevail = balance.difference().in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE) > 0;
+        List<String> couldMend = cationsPrevail
+                ? List.of("chloride", "sulfate", "alkalinity")
+                : List.of("calcium", "magnesium", "sodium", "potassium");
+        return missing().stream().noneMatch(couldMend::contains) && !criterion().accepted();
+    }
+
+    /** A warning for everything that is computed from such readings. */
+    Optional<String> doubt() {
+        return isBroken()
+                ? Optional.of("The ions of the source do not balance ("
+                        + Page.number(balance.percentDifference())
+                        + " % of their sum): a reading is wrong, or something big was not measured. "
+                        + "Doubt every figure below until it is found.")
+                : Optional.empty();
+    }
+}
