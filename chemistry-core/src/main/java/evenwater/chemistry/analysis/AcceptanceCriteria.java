@@ -8,6 +8,7 @@ import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.water.IonBalance;
+import java.util.Objects;
 import javax.measure.Quantity;
 
 /**
@@ -37,6 +38,7 @@ public final class AcceptanceCriteria {
      * @throws NoAnswerException if the anions exceed 800 meq/L, for which the criterion was not made
      */
     public static Acceptance ionBalance(IonBalance balance) {
+        Objects.requireNonNull(balance, "balance");
         double anions = balance.anions().in(MILLIEQUIVALENT_PER_LITRE);
         if (anions > LARGEST_SUM) {
             throw new NoAnswerException(
@@ -62,6 +64,7 @@ public final class AcceptanceCriteria {
      * @throws IllegalArgumentException if the conductivity is not positive
      */
     public static Acceptance anionsAgainstConductivity(IonBalance balance, Quantity<Conductivity> conductivity) {
+        Objects.requireNonNull(balance, "balance");
         double anions = balance.anions().in(MILLIEQUIVALENT_PER_LITRE);
         return new Acceptance(
                 "100 × anions in meq/L over conductivity in µS/cm",
@@ -81,6 +84,7 @@ public final class AcceptanceCriteria {
      * @throws IllegalArgumentException if the conductivity is not positive
      */
     public static Acceptance cationsAgainstConductivity(IonBalance balance, Quantity<Conductivity> conductivity) {
+        Objects.requireNonNull(balance, "balance");
         double cations = balance.cations().in(MILLIEQUIVALENT_PER_LITRE);
         return new Acceptance(
                 "100 × cations in meq/L over conductivity in µS/cm",

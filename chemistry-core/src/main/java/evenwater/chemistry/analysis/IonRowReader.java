@@ -51,12 +51,13 @@ final class IonRowReader {
         }
         if (lower.contains("eq/") || lower.contains("val/")) {
             refusePhosphate(unit);
-            return ion.amount(EquivalentConcentration.of(value, EquivalentConcentration.unit(unit)))
+            return ion.amount(EquivalentConcentration.of(value, EquivalentConcentration.parseUnit(unit)))
                     .in(MILLIMOLE_PER_LITRE);
         }
         if (lower.contains("mol/")) {
             refuseOtherAmounts(unit, stated.basis());
-            return AmountConcentration.of(value, AmountConcentration.unit(unit)).in(MILLIMOLE_PER_LITRE);
+            return AmountConcentration.of(value, AmountConcentration.parseUnit(unit))
+                    .in(MILLIMOLE_PER_LITRE);
         }
         Formula basis = basis(lower, unit, stated.basis());
         if (basis.hasSameAtomsAs(CALCIUM_CARBONATE)) {
@@ -110,9 +111,9 @@ final class IonRowReader {
             return MassConcentration.MICROGRAM_PER_LITRE;
         }
         try {
-            return MassConcentration.unit(isOfSomeGallon(lower) ? "gr/gal" : unit);
+            return MassConcentration.parseUnit(isOfSomeGallon(lower) ? "gr/gal" : unit);
         } catch (UnreadableTextException e) {
-            return MassConcentration.unit(RowReader.settled(options, analyte, e));
+            return MassConcentration.parseUnit(RowReader.settled(options, analyte, e));
         }
     }
 

@@ -94,21 +94,21 @@ final class RowReader {
                         row,
                         analyte,
                         stated,
-                        Hardness::unit,
+                        Hardness::parseUnit,
                         u -> Hardness.of(value, u).in(Hardness.MILLIMOLE_PER_LITRE));
             case COMPENSATED_HARDNESS ->
                 settled(
                         row,
                         analyte,
                         stated,
-                        CompensatedHardness::unit,
+                        CompensatedHardness::parseUnit,
                         u -> CompensatedHardness.of(value, u).in(CompensatedHardness.GRAIN_PER_US_GALLON));
             case ALKALINITY ->
                 settled(
                         row,
                         analyte,
                         stated,
-                        Alkalinity::unit,
+                        Alkalinity::parseUnit,
                         u -> Alkalinity.of(value, u).in(Alkalinity.MILLIEQUIVALENT_PER_LITRE));
             case CONDUCTIVITY -> conductivity(row, analyte, value);
             case TEMPERATURE ->
@@ -123,7 +123,7 @@ final class RowReader {
                         row,
                         analyte,
                         solids(row, stated),
-                        MassConcentration::unit,
+                        MassConcentration::parseUnit,
                         u -> MassConcentration.of(value, u).in(MassConcentration.MILLIGRAM_PER_LITRE));
             case PH -> withoutUnit(row, withoutBasis(row, stated), value);
             case AMBIGUOUS, UNUSED -> throw new IllegalStateException(analyte.name() + " is not used");
@@ -163,7 +163,7 @@ final class RowReader {
                 row,
                 analyte,
                 new StatedUnit(inUnit ? unit.substring(0, ofUnit.start()) : unit, ""),
-                Conductivity::unit,
+                Conductivity::parseUnit,
                 u -> Conductivity.of(value, u).in(Conductivity.MICROSIEMENS_PER_CENTIMETRE));
         return degrees.equals("20") ? FROM_20_TO_25 * stated : stated;
     }

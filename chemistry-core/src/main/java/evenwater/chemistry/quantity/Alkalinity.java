@@ -92,7 +92,7 @@ public final class Alkalinity extends WaterQuantity<Alkalinity> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<Alkalinity> unit(String spelling) {
+    public static Unit<Alkalinity> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

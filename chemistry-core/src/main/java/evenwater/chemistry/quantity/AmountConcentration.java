@@ -102,7 +102,7 @@ public final class AmountConcentration extends WaterQuantity<AmountConcentration
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<AmountConcentration> unit(String spelling) {
+    public static Unit<AmountConcentration> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

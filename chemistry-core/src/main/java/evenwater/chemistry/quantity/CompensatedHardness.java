@@ -77,7 +77,7 @@ public final class CompensatedHardness extends WaterQuantity<CompensatedHardness
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<CompensatedHardness> unit(String spelling) {
+    public static Unit<CompensatedHardness> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -68,7 +68,7 @@ public final class Conductivity extends WaterQuantity<Conductivity> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<Conductivity> unit(String spelling) {
+    public static Unit<Conductivity> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -72,7 +72,7 @@ public final class EquivalentConcentration extends WaterQuantity<EquivalentConce
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<EquivalentConcentration> unit(String spelling) {
+    public static Unit<EquivalentConcentration> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -64,7 +64,7 @@ public final class EquivalentMass extends WaterQuantity<EquivalentMass> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<EquivalentMass> unit(String spelling) {
+    public static Unit<EquivalentMass> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -73,7 +73,7 @@ public final class ExchangeCapacity extends WaterQuantity<ExchangeCapacity> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<ExchangeCapacity> unit(String spelling) {
+    public static Unit<ExchangeCapacity> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -83,7 +83,7 @@ public final class FlowRate extends WaterQuantity<FlowRate> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<FlowRate> unit(String spelling) {
+    public static Unit<FlowRate> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -95,7 +95,7 @@ public final class Hardness extends WaterQuantity<Hardness> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<Hardness> unit(String spelling) {
+    public static Unit<Hardness> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -115,7 +115,7 @@ public final class MassConcentration extends WaterQuantity<MassConcentration> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<MassConcentration> unit(String spelling) {
+    public static Unit<MassConcentration> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -62,7 +62,7 @@ public final class MolarMass extends WaterQuantity<MolarMass> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<MolarMass> unit(String spelling) {
+    public static Unit<MolarMass> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

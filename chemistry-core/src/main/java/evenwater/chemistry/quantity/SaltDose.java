@@ -66,7 +66,7 @@ public final class SaltDose extends WaterQuantity<SaltDose> {
      * @return the unit
      * @throws UnreadableTextException if the spelling is unknown or may be two units
      */
-    public static Unit<SaltDose> unit(String spelling) {
+    public static Unit<SaltDose> parseUnit(String spelling) {
         return Text.NAMES.find(spelling, 0);
     }
 

@@ -119,8 +119,10 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param factor no unit; finite
      * @return the product
+     * @throws ArithmeticException if its unit has a zero of its own, as °C: 20 °C times 2 is not 40 °C
      */
     public final Q multiply(double factor) {
+        refuseOwnZero("times " + factor);
         return make(value * finite(factor, "factor"), scale.unit);
     }
 
@@ -134,8 +136,10 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param divisor no unit; finite, not 0
      * @return the quotient
+     * @throws ArithmeticException if its unit has a zero of its own, as °C
      */
     public final Q divide(double divisor) {
+        refuseOwnZero("divided by " + divisor);
         if (finite(divisor, "divisor") == 0) {
             throw new IllegalArgumentException("divisor of " + this + " must not be 0");
         }
@@ -149,7 +153,15 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
 
     @Override
     public final Q negate() {
+        refuseOwnZero("times -1");
         return make(-value, scale.unit);
+    }
+
+    private void refuseOwnZero(String operation) {
+        if (scale.offset != 0) {
+            throw new ArithmeticException(
+                    this + " " + operation + " depends on the zero of its scale: convert it to K first");
+        }
     }
 
     /**
@@ -269,7 +281,8 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
 
     /**
      * Returns the statement as text, such as {@code 22 gpg}. In a unit of this library {@code parse} reads it back to an equal
-     * quantity; the text of a foreign unit is its own.
+     * quantity, and {@code Ion.parseConcentration} does so for a unit of an ion such as {@code mg/L NO₃⁻}; the text of a foreign unit is
+     * its own.
      *
      * @return all digits of the value with a decimal point, a space, the symbol of the unit
      */

@@ -23,21 +23,24 @@ final class WaterUnitNames {
                     "imperial gallons",
                     "gal_br")
             .unit(WaterUnits.CUBIC_FOOT, "ft^3", "cu ft", "cubic foot", "cubic feet")
-            .unit(WaterUnits.US_TEASPOON, "US tsp", "tsp", "teaspoon", "teaspoons", "US teaspoon", "US teaspoons")
-            .unit(
-                    WaterUnits.US_TABLESPOON,
-                    "US tbsp",
-                    "tbsp",
-                    "tablespoon",
-                    "tablespoons",
-                    "US tablespoon",
-                    "US tablespoons")
+            .unit(WaterUnits.US_TEASPOON, "US tsp", "US teaspoon", "US teaspoons")
+            .unit(WaterUnits.US_TABLESPOON, "US tbsp", "US tablespoon", "US tablespoons")
             .unit(WaterUnits.US_CUP, "US cup", "US cups")
             .ambiguous(
                     "US gallons of 3.785411784 L (write US gal) or imperial gallons of 4.54609 L (write imp gal)",
                     "gal",
                     "gallon",
                     "gallons")
+            .ambiguous(
+                    "US teaspoons of 4.92892159375 mL (write US tsp) or metric teaspoons of 5 mL",
+                    "tsp",
+                    "teaspoon",
+                    "teaspoons")
+            .ambiguous(
+                    "US tablespoons of 14.78676478125 mL (write US tbsp) or metric tablespoons of 15 or 20 mL",
+                    "tbsp",
+                    "tablespoon",
+                    "tablespoons")
             .ambiguous("US cups of 236.5882365 mL (write US cup) or metric cups of 250 mL", "cup", "cups");
 
     static final UnitNames<Mass> MASS = new UnitNames<Mass>("mass")

@@ -17,6 +17,7 @@ final class BasisReader {
             Pattern.UNICODE_CHARACTER_CLASS); // a space may be one that does not break a line
     private static final Pattern COMMA =
             Pattern.compile("\\s*[-+]?[.0-9]+(?<comma>,)", Pattern.UNICODE_CHARACTER_CLASS);
+    private static final Pattern OF_ELEMENT = Pattern.compile("[A-Za-z0-9]{1,10}-(?<element>N|P|S|Si)");
     private static final int LONGEST = 200;
 
     private BasisReader() {}
@@ -68,7 +69,7 @@ final class BasisReader {
     }
 
     private static Unit<MassConcentration> massUnit(String unit) {
-        return MassConcentration.unit(unit);
+        return MassConcentration.parseUnit(unit);
     }
 
     private static boolean isMass(String unit) {
@@ -81,7 +82,8 @@ final class BasisReader {
     }
 
     private static Formula basis(Ion ion, String text, String basis, int index) {
-        Formula formula = Formula.parse(basis);
+        Matcher ofElement = OF_ELEMENT.matcher(basis); // "NO3-N": nitrate as N
+        Formula formula = Formula.parse(ofElement.matches() ? ofElement.group("element") : basis);
         try {
             ion.milligramPerLitreAs(formula);
             return formula;

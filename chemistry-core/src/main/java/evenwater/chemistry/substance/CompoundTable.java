@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -102,7 +103,7 @@ final class CompoundTable {
     }
 
     static Compound find(String text) {
-        String name = text.strip().toLowerCase(Locale.ROOT);
+        String name = Objects.requireNonNull(text, "nameOrFormula").strip().toLowerCase(Locale.ROOT);
         Compound exact = ROWS.getOrDefault(name, OTHER_NAMES.get(name));
         if (exact != null) {
             return exact;

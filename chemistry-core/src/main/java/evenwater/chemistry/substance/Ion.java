@@ -179,10 +179,13 @@ public final class Ion implements Comparable<Ion> {
      *
      * @param name in words, for messages
      * @param formula with its charge
-     * @return the ion; an equal constant of this class if there is one
+     * @return the ion; the constant of this class if there is one with the same atoms and charge, whatever the name
      */
     public static Ion of(String name, Formula formula) {
-        return known(new Ion(name, formula, null, Integer.MAX_VALUE));
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(formula, "formula");
+        Ion constant = byAtoms(formula);
+        return constant != null ? constant : known(new Ion(name, formula, null, Integer.MAX_VALUE));
     }
 
     /**
@@ -191,7 +194,8 @@ public final class Ion implements Comparable<Ion> {
      * @param reference the form that dominates at the end point of an alkalinity titration; its own reference form, with the same
      *     atoms but for H and O
      * @return the ion with its new reference form
-     * @throws IllegalArgumentException if the reference form is itself counted as another, or has other atoms
+     * @throws IllegalArgumentException if the reference form is itself counted as another, has other atoms, or is reached not by
+     *     protons and water alone but by electrons too, as nitrate from nitrite
      */
     public Ion countedAs(Ion reference) {
         if (!reference.isReferenceForm() || reference.equals(WATER)) {
@@ -202,6 +206,12 @@ public final class Ion implements Comparable<Ion> {
             throw new IllegalArgumentException(
                     "reference form of " + this + " must have the same atoms but for H and O, but was " + reference);
         }
+        double hydrogen = reference.formula.count(Element.HYDROGEN) - formula.count(Element.HYDROGEN);
+        double oxygen = reference.formula.count(Element.OXYGEN) - formula.count(Element.OXYGEN);
+        if (reference.chargeNumber() - chargeNumber() != hydrogen - 2 * oxygen) {
+            throw new IllegalArgumentException("reference form of " + this
+                    + " must be reached by taking up or giving off H⁺ and H₂O alone, but was " + reference);
+        }
         return known(new Ion(name, formula, reference, Integer.MAX_VALUE));
     }
 
@@ -210,19 +220,41 @@ public final class Ion implements Comparable<Ion> {
         return i < 0 ? ion : BUILT_IN.get(i);
     }
 
+    private static @Nullable Ion byAtoms(Formula formula) {
+        for (Ion ion : BUILT_IN) {
+            if (ion.formula.hasSameAtomsAs(formula)) {
+                return ion;
+            }
+        }
+        return null;
+    }
+
     /**
-     * Reads the symbol of a constant of this class, such as {@code Ca²⁺} or {@code SO4^2-}.
+     * Reads a constant of this class by its symbol, such as {@code Ca²⁺}, {@code SO4^2-} or {@code H3BO3}, or by its name.
      *
-     * @param text a formula with its charge
+     * @param text a formula with its charge, in any order of the atoms, or a {@linkplain #name() name} such as "nitrate"
      * @return the ion
-     * @throws UnreadableTextException if it is no formula or none of the constants
+     * @throws UnreadableTextException if it is no formula or none of the constants; the message names one with another charge
      */
     public static Ion parse(String text) {
+        for (Ion ion : BUILT_IN) {
+            if (ion.name.equalsIgnoreCase(text.strip())) {
+                return ion;
+            }
+        }
         Formula formula = Formula.parse(text);
-        return BUILT_IN.stream()
-                .filter(ion -> ion.formula.equals(formula))
-                .findFirst()
-                .orElseThrow(() -> new UnreadableTextException("ion", text, "not one of the known ions", 0));
+        Ion ion = byAtoms(formula);
+        if (ion == null) {
+            String meant = BUILT_IN.stream()
+                    .filter(other -> other.formula.elements().equals(formula.elements())
+                            && formula.elements().stream().allMatch(e -> other.formula.count(e) == formula.count(e)))
+                    .map(Ion::symbol)
+                    .findFirst()
+                    .map(symbol -> ": did you mean " + symbol + "?")
+                    .orElse("");
+            throw new UnreadableTextException("ion", text, "not one of the known ions" + meant, 0);
+        }
+        return ion;
     }
 
     /**

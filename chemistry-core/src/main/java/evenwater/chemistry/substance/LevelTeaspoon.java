@@ -23,6 +23,8 @@ public record LevelTeaspoon(WaterQuantity<Mass> mass, WaterQuantity<Dimensionles
      * @param source who says so
      */
     public LevelTeaspoon {
+        Objects.requireNonNull(mass, "mass");
+        Objects.requireNonNull(relativeUncertainty, "relativeUncertainty");
         if (!(mass.in(WaterUnits.GRAM) > 0)) {
             throw new IllegalArgumentException("mass of a level teaspoon must be positive, but was " + mass);
         }

@@ -34,6 +34,7 @@ public record Solubility(
      * @param note what the source adds
      */
     public Solubility {
+        Objects.requireNonNull(massPerMassOfWater, "massPerMassOfWater");
         if (!(massPerMassOfWater.in(WaterUnits.ONE) > 0)) {
             throw new IllegalArgumentException("solubility must be positive, but was " + massPerMassOfWater);
         }

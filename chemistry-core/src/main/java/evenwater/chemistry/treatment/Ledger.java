@@ -3,6 +3,7 @@ package evenwater.chemistry.treatment;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What every stage of a train did to a water.
@@ -13,13 +14,22 @@ import java.util.List;
 public record Ledger(Water source, List<Stage> stages) {
 
     /**
-     * Copies the list.
+     * Copies the list and checks that every stage starts where the one before it ends.
      *
      * @param source see the record
      * @param stages see the record
      */
     public Ledger {
+        Objects.requireNonNull(source, "source");
         stages = List.copyOf(stages);
+        Water before = source;
+        for (Stage stage : stages) {
+            if (!stage.before().equals(before)) {
+                throw new IllegalArgumentException(
+                        "stage '" + stage.name() + "' must start with the water behind the one before it");
+            }
+            before = stage.after();
+        }
     }
 
     /**
@@ -38,5 +48,13 @@ public record Ledger(Water source, List<Stage> stages) {
      */
     public Change change() {
         return Change.between(source, result());
+    }
+
+    /** Returns a line for the source and a few for every stage, rounded for people. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder("source: ").append(Stage.shown(source));
+        stages.forEach(stage -> text.append('\n').append(stage));
+        return text.toString();
     }
 }

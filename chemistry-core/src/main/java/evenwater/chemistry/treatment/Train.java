@@ -1,7 +1,6 @@
 package evenwater.chemistry.treatment;
 
 import evenwater.chemistry.quantity.NoAnswerException;
-import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,8 +74,8 @@ public final class Train implements Treatment {
         List<Stage> stages = new ArrayList<>();
         Water water = Objects.requireNonNull(source, "source");
         for (Treatment treatment : treatments) {
-            Water after = treatment.treat(water);
-            stages.add(new Stage(treatment.name(), water, Change.between(water, after), after));
+            Water after = Objects.requireNonNull(treatment.treat(water), () -> "water behind " + treatment.name());
+            stages.add(Stage.between(treatment.name(), water, after));
             water = after;
         }
         return new Ledger(source, stages);

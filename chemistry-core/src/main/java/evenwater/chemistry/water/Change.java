@@ -15,6 +15,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -52,6 +53,7 @@ public final class Change {
      * @throws IllegalArgumentException if the charges do not cancel to 1e-12 of what is moved; names the ions and the rest in meq/L
      */
     public static Change of(Map<Ion, ? extends Quantity<AmountConcentration>> amounts) {
+        Objects.requireNonNull(amounts, "amounts");
         SortedMap<Ion, Double> totals = new TreeMap<>();
         double charge = 0;
         double moved = 0;
@@ -106,6 +108,7 @@ public final class Change {
      * @throws IllegalArgumentException if the dose is negative
      */
     public static Change dissolving(Compound compound, Quantity<MassConcentration> dose) {
+        Objects.requireNonNull(compound, "compound");
         double milligrams = MassConcentration.from(dose).in(MassConcentration.MILLIGRAM_PER_LITRE);
         if (!(milligrams >= 0)) {
             throw new IllegalArgumentException("dose of " + compound.name() + " must not be negative, but was " + dose);
@@ -130,9 +133,12 @@ public final class Change {
      * @throws IllegalArgumentException if the charges have not the same sign or the amount is negative
      */
     public static Change exchanging(Ion out, Ion in, Quantity<AmountConcentration> leaving) {
+        Objects.requireNonNull(out, "out");
+        Objects.requireNonNull(in, "in");
         if (out.chargeNumber() * in.chargeNumber() <= 0) {
-            throw new IllegalArgumentException(
-                    out + " cannot be exchanged for " + in + ": their charges differ in sign");
+            boolean charged = out.chargeNumber() != 0 && in.chargeNumber() != 0;
+            throw new IllegalArgumentException(out + " cannot be exchanged for " + in
+                    + (charged ? ": their charges differ in sign" : ": one of them has no charge"));
         }
         double n = AmountConcentration.from(leaving).in(MILLIMOLE_PER_LITRE);
         if (!(n >= 0)) {
@@ -184,6 +190,8 @@ public final class Change {
      * @return the difference; may carry unmeasured charge, and unknown carbon if one of the two is unknown
      */
     public static Change between(Water before, Water after) {
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(after, "after");
         return new Change(after.balance().combine(1, before.balance(), -1));
     }
 
@@ -194,6 +202,7 @@ public final class Change {
      * @return the sum
      */
     public Change plus(Change that) {
+        Objects.requireNonNull(that, "that");
         return new Change(balance.combine(1, that.balance, 1));
     }
 

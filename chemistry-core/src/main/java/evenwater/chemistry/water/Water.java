@@ -163,6 +163,7 @@ public final class Water {
      * @throws IllegalArgumentException if the change takes out more of something than there is; names it and both amounts
      */
     public Water plus(Change change) {
+        Objects.requireNonNull(change, "change");
         return new Water(balance.after(change.balance()), kelvin, Double.NaN);
     }
 
@@ -208,9 +209,9 @@ public final class Water {
     /**
      * Returns this water after pure water has left it, as by evaporation.
      *
-     * @param factor volume before over volume after; no unit, 1 or more
+     * @param factor volume before over volume after; no unit, 1 to 1e9
      * @return the concentrated water; inorganic carbon is kept, as if no CO₂ escaped
-     * @throws IllegalArgumentException if the factor is below 1 or not finite
+     * @throws IllegalArgumentException if the factor is out of range
      */
     public Water concentratedBy(double factor) {
         if (!(factor >= 1 && factor <= 1e9)) {
@@ -225,7 +226,7 @@ public final class Water {
      * @return hardness in mmol/L
      */
     public Hardness hardness() {
-        return hardness(HardnessCount.CALCIUM_AND_MAGNESIUM).total();
+        return hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM).total();
     }
 
     /**
@@ -234,7 +235,7 @@ public final class Water {
      * @param counted which ions the total counts
      * @return total, calcium, magnesium, carbonate and non-carbonate hardness
      */
-    public HardnessForms hardness(HardnessCount counted) {
+    public HardnessForms hardnessForms(HardnessCount counted) {
         return HardnessForms.of(balance, counted);
     }
 

@@ -63,7 +63,7 @@ class HardnessSchemeTest {
             AQUARISTS          | 30.01  | °dH        | very hard
             """)
     void classesEndAtTheirBounds(HardnessScheme scheme, double value, String unit, String name) {
-        assertEquals(name, scheme.classOf(Hardness.of(value, Hardness.unit(unit))));
+        assertEquals(name, scheme.classOf(Hardness.of(value, Hardness.parseUnit(unit))));
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -83,7 +83,7 @@ class HardnessSchemeTest {
         "AQUARISTS, 30, °dH, hard"
     })
     void aBoundIsABoundInEveryUnit(HardnessScheme scheme, double value, String unit, String name) {
-        Hardness bound = Hardness.of(value, Hardness.unit(unit));
+        Hardness bound = Hardness.of(value, Hardness.parseUnit(unit));
         for (Unit<Hardness> other : Hardness.units()) {
             assertEquals(name, scheme.classOf(bound.to(other)), other::toString);
         }

@@ -43,7 +43,7 @@ record Kind<Q extends Quantity<Q>>(
             Hardness::of,
             Hardness::from,
             Hardness::parse,
-            Hardness::unit);
+            Hardness::parseUnit);
 
     /** Temperatures apart, whose scales have different zeros. */
     static final List<Kind<?>> PROPORTIONAL = List.of(
@@ -56,7 +56,7 @@ record Kind<Q extends Quantity<Q>>(
                     Alkalinity::of,
                     Alkalinity::from,
                     Alkalinity::parse,
-                    Alkalinity::unit),
+                    Alkalinity::parseUnit),
             kind(
                     "compensated hardness",
                     CompensatedHardness.class,
@@ -65,7 +65,7 @@ record Kind<Q extends Quantity<Q>>(
                     CompensatedHardness::of,
                     CompensatedHardness::from,
                     CompensatedHardness::parse,
-                    CompensatedHardness::unit),
+                    CompensatedHardness::parseUnit),
             kind(
                     "amount concentration",
                     AmountConcentration.class,
@@ -74,7 +74,7 @@ record Kind<Q extends Quantity<Q>>(
                     AmountConcentration::of,
                     AmountConcentration::from,
                     AmountConcentration::parse,
-                    AmountConcentration::unit),
+                    AmountConcentration::parseUnit),
             kind(
                     "equivalent concentration",
                     EquivalentConcentration.class,
@@ -83,7 +83,7 @@ record Kind<Q extends Quantity<Q>>(
                     EquivalentConcentration::of,
                     EquivalentConcentration::from,
                     EquivalentConcentration::parse,
-                    EquivalentConcentration::unit),
+                    EquivalentConcentration::parseUnit),
             kind(
                     "mass concentration",
                     MassConcentration.class,
@@ -92,7 +92,7 @@ record Kind<Q extends Quantity<Q>>(
                     MassConcentration::of,
                     MassConcentration::from,
                     MassConcentration::parse,
-                    MassConcentration::unit),
+                    MassConcentration::parseUnit),
             kind(
                     "molar mass",
                     MolarMass.class,
@@ -101,7 +101,7 @@ record Kind<Q extends Quantity<Q>>(
                     MolarMass::of,
                     MolarMass::from,
                     MolarMass::parse,
-                    MolarMass::unit),
+                    MolarMass::parseUnit),
             kind(
                     "equivalent mass",
                     EquivalentMass.class,
@@ -110,7 +110,7 @@ record Kind<Q extends Quantity<Q>>(
                     EquivalentMass::of,
                     EquivalentMass::from,
                     EquivalentMass::parse,
-                    EquivalentMass::unit),
+                    EquivalentMass::parseUnit),
             kind(
                     "conductivity",
                     Conductivity.class,
@@ -119,7 +119,7 @@ record Kind<Q extends Quantity<Q>>(
                     Conductivity::of,
                     Conductivity::from,
                     Conductivity::parse,
-                    Conductivity::unit),
+                    Conductivity::parseUnit),
             kind(
                     "exchange capacity",
                     ExchangeCapacity.class,
@@ -128,7 +128,7 @@ record Kind<Q extends Quantity<Q>>(
                     ExchangeCapacity::of,
                     ExchangeCapacity::from,
                     ExchangeCapacity::parse,
-                    ExchangeCapacity::unit),
+                    ExchangeCapacity::parseUnit),
             kind(
                     "salt dose",
                     SaltDose.class,
@@ -137,7 +137,7 @@ record Kind<Q extends Quantity<Q>>(
                     SaltDose::of,
                     SaltDose::from,
                     SaltDose::parse,
-                    SaltDose::unit),
+                    SaltDose::parseUnit),
             kind(
                     "flow rate",
                     FlowRate.class,
@@ -146,7 +146,7 @@ record Kind<Q extends Quantity<Q>>(
                     FlowRate::of,
                     FlowRate::from,
                     FlowRate::parse,
-                    FlowRate::unit),
+                    FlowRate::parseUnit),
             new Kind<>(
                     "volume",
                     WaterUnits.class,

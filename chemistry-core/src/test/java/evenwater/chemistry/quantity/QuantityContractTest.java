@@ -200,7 +200,7 @@ class QuantityContractTest {
         assertNullRefused("unit", () -> Hardness.of(1, null));
         assertNullRefused("quantity", () -> Hardness.from(null));
         assertNullRefused("text", () -> Hardness.parse(null));
-        assertNullRefused("spelling", () -> Hardness.unit(null));
+        assertNullRefused("spelling", () -> Hardness.parseUnit(null));
         assertNullRefused("unit", () -> tap.in(null));
         assertNullRefused("unit", () -> tap.to(null));
         assertNullRefused("quantity", () -> tap.add(null));

@@ -109,7 +109,7 @@ class QuantityTextTest {
         "10 cc, 10 mL",
         "2 m3, 2 m³",
         "2 cubic feet, 2 ft³",
-        "1.5 tsp, 1.5 tsp(US)",
+        "1.5 US tsp, 1.5 tsp(US)",
         "2 US cups, 2 cup(US)"
     })
     void volume(String text, String statement) {
@@ -158,11 +158,11 @@ class QuantityTextTest {
 
     @Test
     void unitsAloneAreReadLikeUnitsOfAQuantity() {
-        assertSame(Hardness.GRAIN_PER_US_GALLON, Hardness.unit(" grains per gallon "));
-        assertSame(Hardness.GERMAN_DEGREE, Hardness.unit("DGH"));
-        assertSame(AmountConcentration.MOLE_PER_LITRE, AmountConcentration.unit("MOL/L"));
-        assertSame(FlowRate.US_GALLON_PER_MINUTE, FlowRate.unit("US gpm"));
-        assertSame(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT, ExchangeCapacity.unit("kilograins per cubic foot"));
+        assertSame(Hardness.GRAIN_PER_US_GALLON, Hardness.parseUnit(" grains per gallon "));
+        assertSame(Hardness.GERMAN_DEGREE, Hardness.parseUnit("DGH"));
+        assertSame(AmountConcentration.MOLE_PER_LITRE, AmountConcentration.parseUnit("MOL/L"));
+        assertSame(FlowRate.US_GALLON_PER_MINUTE, FlowRate.parseUnit("US gpm"));
+        assertSame(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT, ExchangeCapacity.parseUnit("kilograins per cubic foot"));
     }
 
     @ParameterizedTest

@@ -133,7 +133,7 @@ class ScaleFactorsTest {
         "meq/L,      0.500000000,   1.00000000,   50.0430000"
     })
     void hardnessAgreesWithThePrintedTable(String unit, String millimoles, String milliequivalents, String milligrams) {
-        Hardness one = Hardness.of(1, Hardness.unit(unit));
+        Hardness one = Hardness.of(1, Hardness.parseUnit(unit));
         assertPrinted(millimoles, one.in(Hardness.MILLIMOLE_PER_LITRE));
         assertPrinted(milliequivalents, one.in(Hardness.MILLIEQUIVALENT_PER_LITRE));
         assertPrinted(milligrams, one.in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
@@ -154,8 +154,8 @@ class ScaleFactorsTest {
         "gpg, mmol/L, 5.84680705, 0.171033522"
     })
     void crossTableOfHardness(String row, String column, String ofColumnInRow, String ofRowInColumn) {
-        assertPrinted(ofColumnInRow, Hardness.of(1, Hardness.unit(column)).in(Hardness.unit(row)));
-        assertPrinted(ofRowInColumn, Hardness.of(1, Hardness.unit(row)).in(Hardness.unit(column)));
+        assertPrinted(ofColumnInRow, Hardness.of(1, Hardness.parseUnit(column)).in(Hardness.parseUnit(row)));
+        assertPrinted(ofRowInColumn, Hardness.of(1, Hardness.parseUnit(row)).in(Hardness.parseUnit(column)));
     }
 
     /** ISO 9963-1 (acid capacity), Standard Methods 2320 (CaCO₃), German and French trade usage; from memory. */
@@ -169,7 +169,7 @@ class ScaleFactorsTest {
     })
     void alkalinityAgreesWithThePrintedTable(
             String unit, String milliequivalents, String asCarbonate, String asBicarbonate) {
-        Alkalinity one = Alkalinity.of(1, Alkalinity.unit(unit));
+        Alkalinity one = Alkalinity.of(1, Alkalinity.parseUnit(unit));
         assertPrinted(milliequivalents, one.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE));
         assertPrinted(asCarbonate, one.in(Alkalinity.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
         assertPrinted(asBicarbonate, one.in(Alkalinity.MILLIGRAM_PER_LITRE_BICARBONATE));
@@ -186,7 +186,9 @@ class ScaleFactorsTest {
     })
     void handbooksAgreeWithinTheirRounding(double value, String unit, double expected, String expectedUnit) {
         assertEquals(
-                expected, Hardness.of(value, Hardness.unit(unit)).in(Hardness.unit(expectedUnit)), expected * 1.5e-3);
+                expected,
+                Hardness.of(value, Hardness.parseUnit(unit)).in(Hardness.parseUnit(expectedUnit)),
+                expected * 1.5e-3);
     }
 
     @Test

@@ -7,13 +7,16 @@ import static evenwater.chemistry.quantity.WaterUnits.KELVIN;
 import static evenwater.chemistry.quantity.WaterUnits.temperature;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tech.units.indriya.quantity.Quantities;
@@ -94,9 +97,21 @@ class TemperatureTest {
                 "temperature must not be below absolute zero, but was -273.16 °C", () -> temperature(-273.16, CELSIUS));
         assertRefused(
                 "temperature must not be below absolute zero, but was -460 °F", () -> temperature(-460, FAHRENHEIT));
-        assertRefused(
-                "temperature must not be below absolute zero, but was -300 °C",
-                () -> temperature(300, CELSIUS).negate());
+    }
+
+    @Test
+    void aMultipleOfDegreesDependsOnTheirZero() {
+        Map<String, Executable> calls = Map.of(
+                "20 °C times 2.0",
+                () -> temperature(20, CELSIUS).multiply(2),
+                "20 °C divided by 2.0",
+                () -> temperature(20, CELSIUS).divide(2),
+                "68 °F times -1",
+                () -> temperature(68, FAHRENHEIT).negate());
+        calls.forEach((what, call) -> assertEquals(
+                what + " depends on the zero of its scale: convert it to K first",
+                assertThrows(ArithmeticException.class, call).getMessage()));
+        assertEquals(temperature(600, KELVIN), temperature(300, KELVIN).multiply(2));
     }
 
     @Test

@@ -107,7 +107,7 @@ class UnreadableTextTest {
                 3,
                 MassConcentration::parse);
         assertUnreadable("conductivity", "640 μS", "'μS' may be µS/cm or µS/m: add the length", 4, Conductivity::parse);
-        assertUnreadable("conductivity", "mS", "'mS' may be mS/cm or mS/m: add the length", 0, Conductivity::unit);
+        assertUnreadable("conductivity", "mS", "'mS' may be mS/cm or mS/m: add the length", 0, Conductivity::parseUnit);
     }
 
     @ParameterizedTest
@@ -186,8 +186,8 @@ class UnreadableTextTest {
 
     @Test
     void aUnitAloneIsCountedFromItsStart() {
-        assertUnreadable("hardness", "mmol", "unknown unit, " + UNITS, 0, Hardness::unit);
-        assertUnreadable("hardness", "", "a unit is missing, " + UNITS, 0, Hardness::unit);
+        assertUnreadable("hardness", "mmol", "unknown unit, " + UNITS, 0, Hardness::parseUnit);
+        assertUnreadable("hardness", "", "a unit is missing, " + UNITS, 0, Hardness::parseUnit);
     }
 
     @Test

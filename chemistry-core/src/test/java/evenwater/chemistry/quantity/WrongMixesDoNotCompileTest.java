@@ -93,7 +93,7 @@ class WrongMixesDoNotCompileTest {
                 "Hardness wrong = alkalinity                                             | Alkalinity        | Hardness",
                 "Quantity<Hardness> wrong = alkalinity                                   | Alkalinity        | Hardness",
                 "Unit<Hardness> wrong = Alkalinity.FRENCH_DEGREE                         | Alkalinity        | Hardness",
-                "Hardness wrong = Hardness.parse(\"1 gpg\").to(Alkalinity.unit(\"KH\"))  | Alkalinity        | Hardness",
+                "Hardness wrong = Hardness.parse(\"1 gpg\").to(Alkalinity.parseUnit(\"KH\"))  | Alkalinity        | Hardness",
                 "amount.add(charge)                           | EquivalentConcentration | AmountConcentration",
                 "charge.in(AmountConcentration.MILLIMOLE_PER_LITRE) | AmountConcentration | EquivalentConcentration",
                 "mass.add(amount)                             | AmountConcentration     | MassConcentration",

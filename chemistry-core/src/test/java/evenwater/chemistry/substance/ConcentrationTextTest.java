@@ -140,4 +140,10 @@ class ConcentrationTextTest {
                         + "…': expected a number with '.', a unit and a basis, such as 4.1 mg/L N, at index 0",
                 e.getMessage());
     }
+
+    @Test
+    void aBasisMayNameIonAndElement() {
+        assertEquals(Ion.NITRATE.parseConcentration("8 mg/L as N"), Ion.NITRATE.parseConcentration("8 mg/L NO3-N"));
+        assertEquals(Ion.AMMONIUM.parseConcentration("0.5 mg/L N"), Ion.AMMONIUM.parseConcentration("0.5 mg/L NH3-N"));
+    }
 }

@@ -216,16 +216,34 @@ class IonTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Ca", "Ca+", "SO4^3-", "Pb^2+", "H3BO3", "HO-", "[SO4]2-"})
-    void formulasOfNoConstantAreRefused(String text) {
+    @CsvSource({
+        "Ca, ': did you mean Ca²⁺?'",
+        "Ca+, ': did you mean Ca²⁺?'",
+        "SO4^3-, ': did you mean SO₄²⁻?'",
+        "NO3, ': did you mean NO₃⁻?'",
+        "Pb^2+, ''"
+    })
+    void formulasOfNoConstantAreRefused(String text, String hint) {
         UnreadableTextException e = assertThrows(UnreadableTextException.class, () -> Ion.parse(text));
-        assertEquals("cannot read ion '" + text + "': not one of the known ions, at index 0", e.getMessage());
+        assertEquals(
+                "cannot read ion '" + text + "': not one of the known ions" + hint + ", at index 0", e.getMessage());
+    }
+
+    @Test
+    void atomsInAnyOrderAndNamesAreRead() {
+        assertSame(Ion.BORIC_ACID, Ion.parse("H3BO3"));
+        assertSame(Ion.HYDROXIDE, Ion.parse("HO-"));
+        assertSame(Ion.SULFATE, Ion.parse("[SO4]2-"));
+        for (Ion ion : Ion.all()) {
+            assertSame(ion, Ion.parse(ion.name()));
+            assertSame(ion, Ion.parse(" " + ion.name().toUpperCase(Locale.ROOT)));
+        }
     }
 
     @Test
     void textsThatAreNoFormulaAreRefusedAsFormulas() {
-        UnreadableTextException e = assertThrows(UnreadableTextException.class, () -> Ion.parse("calcium"));
-        assertEquals("cannot read formula 'calcium': expected an element such as Ca, at index 0", e.getMessage());
+        UnreadableTextException e = assertThrows(UnreadableTextException.class, () -> Ion.parse("kalzium"));
+        assertEquals("cannot read formula 'kalzium': expected an element such as Ca, at index 0", e.getMessage());
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.testing.Refused;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -68,10 +69,28 @@ class OwnIonTest {
     @ParameterizedTest
     @MethodSource("acidsAndBases")
     void anIonCountedLikeAConstantIsThatConstant(Ion constant) {
-        Ion uncounted = own(constant.name(), constant.symbol());
-        assertNotEquals(constant, uncounted);
-        assertNotEquals(uncounted, constant);
-        assertSame(constant, uncounted.countedAs(constant.referenceForm()));
+        Ion own = own("another name", constant.symbol());
+        assertSame(constant, own);
+        assertSame(constant, own.countedAs(constant.referenceForm()));
+    }
+
+    @Test
+    void atomsAndChargeMakeAConstantNotNamesAndSpellings() {
+        assertSame(Ion.BICARBONATE, own("bicarb", "HCO3-"));
+        assertSame(Ion.BORIC_ACID, own("boric acid", "H3BO3"));
+        assertSame(Ion.BARIUM, own("calcium", "Ba^2+"));
+    }
+
+    @Test
+    void whatTakesElectronsIsNoAcidOrBase() {
+        Ion dithionate = own("dithionate", "S2O6^2-");
+        Ion disulfate = own("disulfate", "S2O7^2-");
+        Refused.argument(
+                "reference form of S₂O₆²⁻ must be reached by taking up or giving off H⁺ and H₂O alone, but was S₂O₇²⁻",
+                () -> dithionate.countedAs(disulfate));
+        Refused.argument(
+                "reference form of NO₂⁻ must be reached by taking up or giving off H⁺ and H₂O alone, but was NO₃⁻",
+                () -> Ion.NITRITE.countedAs(Ion.NITRATE));
     }
 
     @Test

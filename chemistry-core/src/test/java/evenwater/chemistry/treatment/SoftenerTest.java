@@ -99,7 +99,8 @@ class SoftenerTest {
         assertAll(
                 () -> assertEquals(mmol(1 + 8.9375), soft.total(Ion.SODIUM)),
                 () -> assertEquals(
-                        hardness(0), soft.hardness(HardnessCount.EDTA_TITRATION).total()),
+                        hardness(0),
+                        soft.hardnessForms(HardnessCount.EDTA_TITRATION).total()),
                 () -> assertEquals(List.of(Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE), soft.ions()));
     }
 

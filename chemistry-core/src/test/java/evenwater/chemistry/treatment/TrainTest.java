@@ -175,7 +175,7 @@ class TrainTest {
                 UnsupportedOperationException.class, () -> train.treatments().add(DOSING));
         List<Stage> stages = new ArrayList<>();
         Ledger ledger = new Ledger(WELL, stages);
-        stages.add(new Stage("x", WELL, Change.of(Map.of()), Water.pure()));
+        stages.add(Stage.between("x", WELL, Water.pure()));
         assertEquals(WELL, ledger.result());
         assertThrows(UnsupportedOperationException.class, () -> ledger.stages().clear());
     }
@@ -237,5 +237,41 @@ class TrainTest {
         assertEquals(TRAIN.name(), TRAIN.toString());
         assertEquals(
                 "dilution with 50 % of pure water", Blending.withPureWater(0.5).toString());
+    }
+
+    @Test
+    void theBooksOfALedgerFitTogether() {
+        Refused.argument(
+                "change of stage 'x' must lead from before to after",
+                () -> new Stage("x", WELL, Change.of(Map.of()), Water.pure()));
+        Refused.argument(
+                "stage 'x' must start with the water behind the one before it",
+                () -> new Ledger(Water.pure(), List.of(Stage.between("x", WELL, WELL))));
+        Refused.asNull("source", () -> new Ledger(null, List.of()));
+        Refused.asNull("name", () -> Stage.between(null, WELL, WELL));
+    }
+
+    @Test
+    void aLedgerIsReadByPeople() {
+        Water source = Water.builder()
+                .total(Ion.CALCIUM, mmol(1))
+                .alkalinity(alkalinity(1.5))
+                .build();
+        assertEquals(
+                """
+                source: Ca²⁺ 40.078, alkalinity as HCO₃⁻ 91.524 mg/L, unmeasured charge -0.5 meq/L
+                softener with sodium
+                  in:  Na⁺ 45.98 mg/L
+                  out: Ca²⁺ 40.078 mg/L
+                  behind it: Na⁺ 45.98, alkalinity as HCO₃⁻ 91.524 mg/L, unmeasured charge -0.5 meq/L
+                8.401 g of sodium bicarbonate in 100 L
+                  in:  Na⁺ 22.99, alkalinity as HCO₃⁻ 61.016 mg/L
+                  out: nothing
+                  behind it: Na⁺ 68.97, alkalinity as HCO₃⁻ 152.54 mg/L, unmeasured charge -0.5 meq/L""",
+                Train.of(
+                                Softener.withSodium(),
+                                Dosing.raisingAlkalinity(Compound.SODIUM_BICARBONATE, alkalinity(1), litres(100)))
+                        .run(source)
+                        .toString());
     }
 }

@@ -58,7 +58,7 @@ class ChangeErrorsTest {
                 "Ca²⁺ cannot be exchanged for Cl⁻: their charges differ in sign",
                 () -> Change.exchanging(Ion.CALCIUM, Ion.CHLORIDE, mmol(1)));
         Refused.argument(
-                "Na⁺ cannot be exchanged for SiO₂: their charges differ in sign",
+                "Na⁺ cannot be exchanged for SiO₂: one of them has no charge",
                 () -> Change.exchanging(Ion.SODIUM, Ion.SILICA, mmol(1)));
     }
 
@@ -116,5 +116,19 @@ class ChangeErrorsTest {
         Refused.argument(
                 "factor of a change must be a finite number, but was " + factor,
                 () -> Change.of(Map.of()).times(factor));
+    }
+
+    @Test
+    void nullIsNamed() {
+        Refused.asNull("amounts", () -> Change.of(null));
+        Refused.asNull("before", () -> Change.between(null, Water.pure()));
+        Refused.asNull("after", () -> Change.between(Water.pure(), null));
+        Refused.asNull(
+                "compound", () -> Change.dissolving(null, MassConcentration.of(1, MassConcentration.GRAM_PER_LITRE)));
+        Refused.asNull("out", () -> Change.exchanging(null, Ion.SODIUM, mmol(1)));
+        Refused.asNull("in", () -> Change.exchanging(Ion.CALCIUM, null, mmol(1)));
+        Refused.asNull("that", () -> Change.of(Map.of()).plus(null));
+        Refused.asNull("change", () -> Water.pure().plus(null));
+        Refused.asNull("other", () -> Water.pure().mixedWith(null, 0.5));
     }
 }

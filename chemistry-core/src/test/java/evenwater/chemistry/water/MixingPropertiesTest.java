@@ -198,8 +198,8 @@ class MixingPropertiesTest {
                 diluted.ionBalance().percentDifference(),
                 1e-9); // percent of sums that may be small
         assertEquals(
-                water.hardness(HardnessCount.EDTA_TITRATION).carbonate().getValue() / factor,
-                diluted.hardness(HardnessCount.EDTA_TITRATION).carbonate().getValue(),
+                water.hardnessForms(HardnessCount.EDTA_TITRATION).carbonate().getValue() / factor,
+                diluted.hardnessForms(HardnessCount.EDTA_TITRATION).carbonate().getValue(),
                 ROUNDING * size(water));
     }
 }

@@ -116,7 +116,7 @@ class WaterPropertiesTest {
 
     @Property
     void carbonateAndNonCarbonateHardnessAreTheTotal(@ForAll("waters") Water water, @ForAll HardnessCount counted) {
-        HardnessForms forms = water.hardness(counted);
+        HardnessForms forms = water.hardnessForms(counted);
         double total = forms.total().in(Hardness.MILLIMOLE_PER_LITRE);
         double carbonate = forms.carbonate().in(Hardness.MILLIMOLE_PER_LITRE);
         double rest = forms.nonCarbonate().in(Hardness.MILLIMOLE_PER_LITRE);
@@ -129,8 +129,10 @@ class WaterPropertiesTest {
     @Property
     void countingMoreIonsNeverLowersHardness(@ForAll("waters") Water water) {
         double hardness = water.hardness().in(Hardness.MILLIMOLE_PER_LITRE);
-        double earths = water.hardness(HardnessCount.ALKALINE_EARTHS).total().in(Hardness.MILLIMOLE_PER_LITRE);
-        double titrated = water.hardness(HardnessCount.EDTA_TITRATION).total().in(Hardness.MILLIMOLE_PER_LITRE);
+        double earths =
+                water.hardnessForms(HardnessCount.ALKALINE_EARTHS).total().in(Hardness.MILLIMOLE_PER_LITRE);
+        double titrated =
+                water.hardnessForms(HardnessCount.EDTA_TITRATION).total().in(Hardness.MILLIMOLE_PER_LITRE);
         assertEquals(of(Ion.CALCIUM, water) + of(Ion.MAGNESIUM, water), hardness);
         assertTrue(hardness <= earths && earths <= titrated);
     }

@@ -37,7 +37,7 @@ class WaterViewsTest {
     @ParameterizedTest(name = "{0}: {1} mmol/L")
     @CsvSource({"CALCIUM_AND_MAGNESIUM, 3", "ALKALINE_EARTHS, 3.375", "EDTA_TITRATION, 3.46875"})
     void totalHardnessCountsWhatItIsToldTo(HardnessCount counted, double expected) {
-        HardnessForms forms = earths().build().hardness(counted);
+        HardnessForms forms = earths().build().hardnessForms(counted);
         assertAll(
                 () -> assertEquals(counted, forms.counted()),
                 () -> assertEquals(hardness(expected), forms.total()),
@@ -73,7 +73,7 @@ class WaterViewsTest {
     })
     void carbonateHardnessInTheStrictSenseNeverExceedsHardness(double alkalinity, double carbonate, double rest) {
         HardnessForms forms =
-                earths().alkalinity(alkalinity(alkalinity)).build().hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+                earths().alkalinity(alkalinity(alkalinity)).build().hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
         assertEquals(hardness(carbonate), forms.carbonate());
         assertEquals(hardness(rest), forms.nonCarbonate());
     }
@@ -85,7 +85,7 @@ class WaterViewsTest {
                 .total(Ion.CALCIUM, mmol(3 * 0.178326230))
                 .alkalinity(Alkalinity.of(10, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS))
                 .build();
-        HardnessForms forms = water.hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        HardnessForms forms = water.hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
         assertEquals(10, water.alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS), 1e-14); // to meq/L and back
         assertEquals(3, forms.carbonate().in(Hardness.GERMAN_DEGREE), 1e-8); // digits of the factor
         assertEquals(hardness(0), forms.nonCarbonate());

@@ -296,9 +296,9 @@ final class HouseholdCommand implements Callable<String> {
         return new Speech(
                 hardness == null
                         ? Hardness.GERMAN_DEGREE
-                        : House.option("--hardness-in", () -> Hardness.unit(hardness)),
+                        : House.option("--hardness-in", () -> Hardness.parseUnit(hardness)),
                 alkalinity == null
                         ? Alkalinity.DEGREE_OF_CARBONATE_HARDNESS
-                        : House.option("--alkalinity-in", () -> Alkalinity.unit(alkalinity)));
+                        : House.option("--alkalinity-in", () -> Alkalinity.parseUnit(alkalinity)));
     }
 }

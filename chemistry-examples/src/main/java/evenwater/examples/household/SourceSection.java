@@ -65,7 +65,7 @@ final class SourceSection {
     }
 
     private void hardness(Page page) {
-        HardnessForms forms = source.water().hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        HardnessForms forms = source.water().hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
         if (Span.of(source.bounds(Water::hardness), speech.hardness()).isUnknown()) {
             page.gap().say("Hardness: not measured. Alkalinity: " + alkalinity() + ".");
             return;
@@ -80,7 +80,7 @@ final class SourceSection {
         Unit<Hardness> unit = speech.hardness();
         page.say("Its forms: calcium " + inUnit(forms.calcium(), unit) + ", magnesium "
                 + inUnit(forms.magnesium(), unit) + "; " + carbonate(forms, unit));
-        HardnessForms titrated = source.water().hardness(HardnessCount.EDTA_TITRATION);
+        HardnessForms titrated = source.water().hardnessForms(HardnessCount.EDTA_TITRATION);
         if (!titrated.total().equals(forms.total())) {
             page.say("With strontium, barium, iron and manganese, as an EDTA titration sees them: "
                     + inUnit(titrated.total(), unit) + ".");

@@ -108,7 +108,7 @@ final class TankSection {
         if (gh.low() < LITTLE_HARDNESS) {
             return "the report cannot tell whether GH is at least " + Page.number(LITTLE_HARDNESS) + " °dH";
         }
-        HardnessForms forms = water.hardness(HardnessCount.CALCIUM_AND_MAGNESIUM);
+        HardnessForms forms = water.hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
         double calcium =
                 forms.calcium().in(Hardness.GERMAN_DEGREE) / forms.total().in(Hardness.GERMAN_DEGREE);
         if (calcium < HARDLY_ANY || calcium > 1 - HARDLY_ANY) {
