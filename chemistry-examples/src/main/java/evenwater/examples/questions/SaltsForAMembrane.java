@@ -1,14 +1,13 @@
 package evenwater.examples.questions;
 
-import static evenwater.chemistry.quantity.WaterUnits.GRAM;
 import static evenwater.chemistry.quantity.WaterUnits.LITRE;
-import static evenwater.chemistry.quantity.WaterUnits.mass;
 import static evenwater.chemistry.quantity.WaterUnits.volume;
+import static evenwater.chemistry.substance.Compound.CALCIUM_CHLORIDE_DIHYDRATE;
+import static evenwater.chemistry.substance.Compound.POTASSIUM_BICARBONATE;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
-import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.Ledger;
@@ -24,7 +23,7 @@ public final class SaltsForAMembrane {
     private SaltsForAMembrane() {}
 
     /**
-     * Prints hardness and alkalinity behind every stage.
+     * Prints hardness and alkalinity behind every stage, and the grams to weigh.
      *
      * @param args not used
      */
@@ -38,8 +37,8 @@ public final class SaltsForAMembrane {
         Ledger ledger = Train.of(
                         Softener.withSodium(),
                         ReverseOsmosis.rejecting(0.95, 0.98), // of single- and of multiple-charged ions
-                        Dosing.of(Compound.CALCIUM_CHLORIDE_DIHYDRATE, mass(6, GRAM), volume(60, LITRE)),
-                        Dosing.of(Compound.POTASSIUM_BICARBONATE, mass(5, GRAM), volume(60, LITRE)))
+                        Dosing.raisingHardness(CALCIUM_CHLORIDE_DIHYDRATE, Hardness.parse("4 °dH"), volume(60, LITRE)),
+                        Dosing.raisingAlkalinity(POTASSIUM_BICARBONATE, Alkalinity.parse("3 °dKH"), volume(60, LITRE)))
                 .run(source);
 
         ledger.stages()
