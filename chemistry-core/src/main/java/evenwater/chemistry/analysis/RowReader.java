@@ -23,6 +23,7 @@ final class RowReader {
 
     private static final Set<String> NO_UNIT_OF_PH = Set.of(
             "", "-", "ph", "ph units", "ph unit", "units", "unit", "su", "s.u.", "std units", "standard units", "1");
+    private static final Pattern WEIGHED = Pattern.compile("(?i)residue|evaporation|180");
     private static final Pattern AT_DEGREES =
             Pattern.compile("(?i) ?[(@]? ?(?:at|@|bei|à)? ?(?<degrees>20|25)(?:[.,]0)? ?(?:°|º|deg)? ?C?\\)?$");
     /** Conductivity at 25 °C over that at 20 °C of natural waters: ISO 7888:1985 (EN 27888), table of correction factors; from memory. */
@@ -168,9 +169,13 @@ final class RowReader {
         return degrees.equals("20") ? FROM_20_TO_25 * stated : stated;
     }
 
-    /** Parts per million of a whole water are read as mg/L, which the result says. */
+    /** What a laboratory weighs, or what a meter makes of conductivity; parts per million are read as mg/L. The result says so. */
     private StatedUnit solids(ReportRow row, StatedUnit stated) {
         withoutBasis(row, stated);
+        if (!WEIGHED.matcher(row.analyte()).find()) {
+            notes.accept(row.analyte()
+                    + " taken as weighed by a laboratory; what a meter shows is conductivity times a factor");
+        }
         if (stated.unit().equalsIgnoreCase("ppm")) {
             notes.accept(row.analyte() + " in ppm read as mg/L");
             return new StatedUnit("mg/L", "");

@@ -173,9 +173,10 @@ class ReportUnitsTest {
                         "sodium in ppm read as mg/L",
                         "nitrate in ppm read as mg/L",
                         "chloride in ppb read as µg/L",
+                        "TDS taken as weighed by a laboratory; what a meter shows is conductivity times a factor",
                         "TDS in ppm read as mg/L"),
                 report.notes());
-        assertEquals(report.notes(), report.interpret().assumptions().subList(0, 4));
+        assertEquals(report.notes(), report.interpret().assumptions().subList(0, 5));
     }
 
     @ParameterizedTest
@@ -299,5 +300,10 @@ class ReportUnitsTest {
         assertEquals(
                 List.of(row.substring(0, row.indexOf(" |")) + " taken to 25 °C by the factor 1.116 of ISO 7888"),
                 report.notes());
+    }
+
+    @Test
+    void aResidueIsWeighedBeyondDoubt() {
+        assertEquals(List.of(), Reports.read("residue at 180 °C | 400 | mg/L").notes());
     }
 }
