@@ -1,6 +1,7 @@
 package evenwater.examples.household;
 
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.UnreadableTextException;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
@@ -110,7 +111,11 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
             double number = Double.parseDouble(spoons.group("number"));
             return option("--dose", () -> Dosing.teaspoons(compound, number, volume));
         }
-        return option("--dose", () -> Dosing.of(compound, WaterUnits.parseMass(m.group("amount")), volume));
+        Dosing dosing = option("--dose", () -> Dosing.of(compound, WaterUnits.parseMass(m.group("amount")), volume));
+        if (dosing.dose().in(MassConcentration.KILOGRAM_PER_LITRE) > 1) {
+            throw new UsageException("--dose: '" + text + "' is more than a kilogram for each litre");
+        }
+        return dosing;
     }
 
     private static Compound compound(String text) {

@@ -15,6 +15,7 @@ import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -154,7 +155,11 @@ final class HouseholdCommand implements Callable<String> {
             out.print(command.call());
             out.flush();
             return 0;
-        } catch (CommandLine.ParameterException | UsageException | NoAnswerException e) {
+        } catch (CommandLine.ParameterException
+                | UsageException
+                | NoAnswerException
+                | IllegalArgumentException
+                | ArithmeticException e) {
             err.println(String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " "));
             return UNUSABLE;
         }
@@ -191,7 +196,9 @@ final class HouseholdCommand implements Callable<String> {
             if (file == null) {
                 return Resource.bytes(OWN_REPORT);
             }
-            return Files.readAllBytes(Path.of(file));
+            try (InputStream in = Files.newInputStream(Path.of(file))) {
+                return in.readNBytes(ReportFile.LARGEST_BYTES + 1);
+            }
         } catch (IOException | InvalidPathException e) {
             throw new UsageException(file + ": cannot be read: no such file, or not allowed");
         }

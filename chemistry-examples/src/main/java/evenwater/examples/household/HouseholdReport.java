@@ -25,7 +25,7 @@ final class HouseholdReport {
     String text() {
         Stages stages = new Stages(source, house.train());
         Page page = new Page();
-        page.title("Household water: " + name);
+        page.title("Household water: " + Page.foreign(name));
         if (nothingSaid) {
             page.say(
                     house.softener().isPresent()
@@ -34,7 +34,7 @@ final class HouseholdReport {
                             : "No treatment was named, and without hardness there is nothing to soften: the source alone.");
         }
         if (!file.passedOver().isEmpty()) {
-            page.say("Columns passed over: " + String.join(", ", file.passedOver()) + ".");
+            page.say("Columns passed over: " + Page.foreign(String.join(", ", file.passedOver())) + ".");
         }
         Trust trust = new Trust(source);
         trust.doubt().ifPresent(page::say);

@@ -8,6 +8,7 @@ import java.util.Locale;
 final class Page {
 
     private static final int WIDTH = 100;
+    private static final int LONGEST_FOREIGN = 80;
 
     private final StringBuilder text = new StringBuilder();
 
@@ -73,6 +74,20 @@ final class Page {
             text.append("  ").append(String.join("   ", cells).stripTrailing()).append('\n');
         }
         return this;
+    }
+
+    /** Text from outside: control and direction marks taken out, and no longer than a line bears. */
+    static String foreign(String text) {
+        String clean = clean(text);
+        int points = clean.codePointCount(0, clean.length());
+        return points <= LONGEST_FOREIGN
+                ? clean
+                : clean.substring(0, clean.offsetByCodePoints(0, LONGEST_FOREIGN)) + "…";
+    }
+
+    /** Text from outside without control and direction marks, so that it cannot pass for lines of ours. */
+    static String clean(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Cf}\\u2028\\u2029]+", " ").strip();
     }
 
     /** A number with about four digits, never in exponents. */

@@ -57,7 +57,7 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
 
     private static final Set<String> UNDETECTED =
             Set.of("nd", "n.d.", "n.d", "not detected", "bdl", "bql", "n.n.", "u");
-    private static final int LARGEST_BYTES = 10_000_000;
+    static final int LARGEST_BYTES = 10_000_000;
     private static final int MOST_ROWS = 10_000;
 
     /** Reads a file's bytes; the name is for messages. */
@@ -106,7 +106,10 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
 
     /** The separator that the header line uses. */
     private static char separator(String text) {
-        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        String header = text.lines()
+                .filter(line -> !line.isBlank() && !line.stripLeading().startsWith("#"))
+                .findFirst()
+                .orElse("");
         if (header.indexOf(';') >= 0) {
             return ';';
         }

@@ -45,21 +45,21 @@ final class SourceSection {
 
     private void measured(Page page) {
         LabReport report = source.report();
-        page.say("Measured: " + String.join("; ", report.readings()) + ".");
+        page.say("Measured: " + Page.clean(String.join("; ", report.readings())) + ".");
         if (!source.assumptions().isEmpty()) {
             page.gap().say("Assumed:");
-            source.assumptions().forEach(page::item);
+            source.assumptions().forEach(assumption -> page.item(Page.clean(assumption)));
         }
         if (!source.findings().isEmpty()) {
             page.gap().say("Readings that disagree:");
-            source.findings().forEach(page::item);
+            source.findings().forEach(finding -> page.item(Page.clean(finding)));
         }
         if (!report.unusedRows().isEmpty()) {
             page.gap().say("Not used:");
             for (UnusedRow unused : report.unusedRows()) {
                 String reading = unused.row().value() + " " + unused.row().unit();
-                page.item("line " + unused.row().line() + ", " + unused.row().analyte() + " " + reading.strip() + ": "
-                        + unused.reason());
+                page.item("line " + unused.row().line() + ", "
+                        + Page.foreign(unused.row().analyte() + " " + reading) + ": " + unused.reason());
             }
         }
     }
@@ -144,6 +144,9 @@ final class SourceSection {
             unmeasured(page, water.unmeasuredCharge());
             return;
         }
+        if (trust.criterion().isEmpty()) {
+            page.say("No criterion is made for so much salt.");
+        }
         for (Acceptance check : checks(water, balance)) {
             page.item(check.criterion() + ": " + value(check) + ", wanted " + limit(check.low()) + " to "
                     + limit(check.high()) + ": " + (check.accepted() ? "accepted" : "NOT accepted") + " ("
@@ -170,15 +173,16 @@ final class SourceSection {
 
     private List<Acceptance> checks(Water water, IonBalance balance) {
         List<Acceptance> checks = new ArrayList<>();
-        checks.add(trust.criterion());
+        trust.criterion().ifPresent(checks::add);
         MassConcentration residue = water.residueAt180Celsius();
-        source.report().conductivity().ifPresent(conductivity -> {
+        source.report().conductivity().filter(c -> c.getValue() > 0).ifPresent(conductivity -> {
             checks.add(AcceptanceCriteria.cationsAgainstConductivity(balance, conductivity));
             checks.add(AcceptanceCriteria.anionsAgainstConductivity(balance, conductivity));
             checks.add(AcceptanceCriteria.solidsAgainstConductivity(residue, conductivity));
         });
         source.report()
                 .dissolvedSolids()
+                .filter(solids -> residue.getValue() > 0)
                 .ifPresent(solids -> checks.add(AcceptanceCriteria.measuredSolids(solids, residue)));
         return checks;
     }

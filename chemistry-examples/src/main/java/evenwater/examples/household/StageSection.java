@@ -173,6 +173,11 @@ final class StageSection {
                 page.say("More than dissolves in pure water at 20 °C: some of the "
                         + dose.compound().name() + " will stay undissolved, and the figures above are too high.");
             }
+            if (dose.compound().strength() == 1 && dose.compound().name().endsWith("acid")) {
+                page.say("Taken as pure " + dose.compound().name()
+                        + "; sold in solution it is weaker: say its strength, such as '"
+                        + dose.compound().name() + " 31 %'.");
+            }
             if (dose.name().contains("±")) {
                 page.say("A teaspoon is no balance: all that this dose adds is as uncertain as the spoon.");
             }

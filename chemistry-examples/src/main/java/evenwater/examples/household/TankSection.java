@@ -60,6 +60,7 @@ final class TankSection {
                 .map(unused -> unused.row().analyte())
                 .filter(name -> name.toLowerCase(Locale.ROOT).contains("chlor")
                         && !name.toLowerCase(Locale.ROOT).startsWith("chlorid"))
+                .map(Page::foreign)
                 .forEach(toxic::add);
         if (!toxic.isEmpty()) {
             page.say("NOT judged here and harmful to animals, some of it in traces: " + String.join(", ", toxic)
@@ -124,7 +125,7 @@ final class TankSection {
         if (sodium.isAbove(MUCH_SODIUM)) {
             return "sodium: " + sodium.valueText() + " mg/L is above what most keepers of plants accept, " + limit;
         }
-        if (sodium.isUnknown()) {
+        if (sodium.isUnknown() && !stages.source().isMeasured(Ion.SODIUM)) {
             return "sodium: not known, since the source was not measured for it; most keepers of plants accept "
                     + limit;
         }

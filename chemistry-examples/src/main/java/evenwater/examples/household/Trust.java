@@ -4,6 +4,7 @@ import evenwater.chemistry.analysis.Acceptance;
 import evenwater.chemistry.analysis.AcceptanceCriteria;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.EquivalentConcentration;
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.water.IonBalance;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +25,13 @@ final class Trust {
         return balance;
     }
 
-    Acceptance criterion() {
-        return AcceptanceCriteria.ionBalance(balance);
+    /** Whether the ions balance; empty for brines, for which the criterion was not made. */
+    Optional<Acceptance> criterion() {
+        try {
+            return Optional.of(AcceptanceCriteria.ionBalance(balance));
+        } catch (NoAnswerException e) {
+            return Optional.empty();
+        }
     }
 
     /** Parts whose charge nobody measured; a hardness has the charge of its calcium and magnesium. */
@@ -43,7 +49,8 @@ final class Trust {
         List<String> couldMend = cationsPrevail
                 ? List.of("chloride", "sulfate", "alkalinity")
                 : List.of("calcium", "magnesium", "sodium", "potassium");
-        return missing().stream().noneMatch(couldMend::contains) && !criterion().accepted();
+        return missing().stream().noneMatch(couldMend::contains)
+                && criterion().filter(check -> !check.accepted()).isPresent();
     }
 
     /** A warning for everything that is computed from such readings. */

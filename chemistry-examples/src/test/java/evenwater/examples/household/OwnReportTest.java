@@ -248,4 +248,37 @@ class OwnReportTest {
             assertTrue(row[1].endsWith("."), row[1]);
         }
     }
+
+    private static final String COMPLETE = "analyte,value,unit,as\ncalcium,%1$s,mg/L,\nmagnesium,%1$s,mg/L,\n"
+            + "sodium,%1$s,mg/L,\npotassium,%1$s,mg/L,\nKH,%1$s,°dKH,\nchloride,%1$s,mg/L,\nsulfate,%1$s,mg/L,\n";
+
+    @Test
+    void criteriaThatCannotBeAskedAreLeftOut() {
+        String noConductivity = COMPLETE.formatted("5") + "conductivity,0,µS/cm,\n";
+        assertFalse(run(noConductivity).out().contains("over conductivity"));
+        String empty = COMPLETE.formatted("0") + "TDS,100,mg/L,\n";
+        assertTrue(run(empty, "--no-treatment").out().contains("Ion balance"));
+        String brine = COMPLETE.formatted("5").replace("chloride,5", "chloride,30840");
+        assertTrue(flat(run(brine).out()).contains("No criterion is made for so much salt."));
+    }
+
+    @Test
+    void textOfTheReportCannotPassForOurs() {
+        String forged = SIMPLE + "\"foo\n\nClass: soft\u202e (forged)\",1,mg/L,\n" + "x".repeat(500) + ",1,mg/L,\n";
+        String out = run(forged).out();
+        assertTrue(out.lines().noneMatch(line -> line.startsWith("Class: soft")), out);
+        assertFalse(out.contains("\u202e"), out);
+        assertTrue(out.lines().allMatch(line -> line.length() < 150), out);
+    }
+
+    @Test
+    void aCommentMayStandAboveTheHeader() {
+        assertTrue(run("# lab; 2024\n" + SIMPLE).out().contains("≥ 173.0"));
+    }
+
+    @Test
+    void anAcidWithoutItsStrengthIsQuestioned() {
+        String out = flat(run(SIMPLE, "--dose=hydrochloric acid=5 g/100 L").out());
+        assertTrue(out.contains("Taken as pure hydrochloric acid; sold in solution it is weaker"), out);
+    }
 }

@@ -163,4 +163,12 @@ class UnusableInputTest {
         Run run = Run.on(folder, "analyte,value,unit,as\nnitrate,5,mg/L,\n", "--basis=nitrate=Q");
         assertRefused("report.csv: unknown basis 'Q' in an option: expected a formula such as N or NO3", run);
     }
+
+    @Test
+    void aDoseIsLessThanTheWater() {
+        String report = "analyte,value,unit,as\nhardness,22,gpg,\n";
+        assertRefused(
+                "--dose: 'gypsum=9e304 g/1 L' is more than a kilogram for each litre",
+                Run.on(folder, report, "--dose=gypsum=9e304 g/1 L"));
+    }
 }
