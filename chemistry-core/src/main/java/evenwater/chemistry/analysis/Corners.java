@@ -86,19 +86,39 @@ final class Corners {
         return List.of(waterAt.apply(least), waterAt.apply(largest));
     }
 
-    /** The best guess with more of what nobody measured: several amounts of each thing alone, and of all together. */
-    List<Water> beyond() {
-        List<double[]> beyond = new ArrayList<>();
-        for (double amount : AMOUNTS) {
-            double[] all = bestGuess.clone();
-            for (int i : endless) {
-                beyond.add(moved(bestGuess, i, amount));
-                all[i] = amount;
-            }
-            beyond.add(all);
+    /**
+     * Pairs of waters that differ by some of what nobody measured: several amounts of each thing alone, and of all together, from the
+     * best guess and from all low and all high.
+     */
+    List<Pair> beyond() {
+        if (endless.length == 0) {
+            return List.of();
         }
-        return endless.length == 0 ? List.of() : beyond.stream().map(waterAt).toList();
+        List<double[]> starts = new ArrayList<>(List.of(bestGuess.clone()));
+        for (int end = 0; end <= 1 && open.length > 0; end++) {
+            double[] start = bestGuess.clone();
+            for (int i : open) {
+                start[i] = end;
+            }
+            starts.add(start);
+        }
+        List<Pair> beyond = new ArrayList<>();
+        for (double[] start : starts) {
+            Water without = waterAt.apply(start.clone());
+            for (double amount : AMOUNTS) {
+                double[] all = start.clone();
+                for (int i : endless) {
+                    beyond.add(new Pair(without, waterAt.apply(moved(start, i, amount))));
+                    all[i] = amount;
+                }
+                beyond.add(new Pair(without, waterAt.apply(all)));
+            }
+        }
+        return beyond;
     }
+
+    /** A water without and with some of what nobody measured. */
+    record Pair(Water without, Water with) {}
 
     private static double[] moved(double[] points, int i, double to) {
         double[] moved = points.clone();

@@ -26,7 +26,7 @@ public final class Interpretation {
     private final Corners corners;
     private final Water water;
     private final List<Water> waters;
-    private final List<Water> beyond;
+    private final List<Corners.Pair> beyond;
     private final List<String> assumptions;
     private final List<String> findings;
     private final List<String> notMeasured;
@@ -109,9 +109,9 @@ public final class Interpretation {
         boolean openBelow = false;
         boolean openAbove = false;
         double least = low.in(value.getUnit());
-        for (Water more : beyond) {
-            double moved = other.apply(more).in(value.getUnit());
-            double by = moved - value.in(value.getUnit());
+        for (Corners.Pair pair : beyond) {
+            double moved = other.apply(pair.with()).in(value.getUnit());
+            double by = moved - other.apply(pair.without()).in(value.getUnit());
             double rounding = ROUNDING * Math.max(1, Math.abs(moved));
             least = Math.min(least, moved);
             openBelow |= by < -rounding;

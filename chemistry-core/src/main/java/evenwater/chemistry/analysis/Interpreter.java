@@ -41,6 +41,8 @@ final class Interpreter {
     private final Map<Ion, OpenPoints.Point> more = new LinkedHashMap<>();
 
     private OpenPoints.@Nullable Point carrier;
+    /** Of the charge that the carrier holds by best guess; 0 if nobody carries any. */
+    private double carriedSign;
 
     private static final List<Ion> MAJOR =
             List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE);
@@ -73,8 +75,8 @@ final class Interpreter {
             assumptions.add("temperature not stated: 25 °C");
         }
         open.describe(assumptions);
-        Set<Ion> carriers = noteCarrier();
-        openMissing(measured, reading, carriers);
+        noteCarrier();
+        openMissing(measured, reading);
         return new Interpretation(
                 report,
                 open.corners(this::water),
@@ -97,38 +99,34 @@ final class Interpreter {
         return missing;
     }
 
-    /**
-     * Tells who carries the charge that nobody measured, and opens the choice.
-     *
-     * @return the carrier and the other that the bounds try; none if there is nothing to carry
-     */
-    private Set<Ion> noteCarrier() {
+    /** Tells who carries the charge that nobody measured, and opens the choice. */
+    private void noteCarrier() {
         double unmeasured = charge(bare(open.nominal()));
         Ion ion = (unmeasured < 0 ? assumed.anion() : assumed.cation()).orElse(null);
         if (ion == null || unmeasured == 0) {
-            return Set.of();
+            return;
         }
         carrier = open.point(0);
+        carriedSign = Math.signum(unmeasured);
         assumptions.add(String.format(
                 Locale.ROOT,
                 "%.3f meq/L that nobody measured counted as %s; the bounds also try %s",
                 Math.abs(unmeasured),
                 ion.name(),
                 alternative(ion).name()));
-        return Set.of(ion, alternative(ion));
     }
 
-    /** Opens what is missing of the major parts, but for ions that a hardness or a carrier of charge makes up. */
-    private void openMissing(Set<Ion> measured, AlkalinityReader.Reading reading, Set<Ion> carriers) {
-        boolean cationMissing = false;
+    /**
+     * Opens what is missing of the major parts and no hardness makes up. A carrier holds only the net of what is missing: there may be
+     * more of it, balanced by something else that nobody measured.
+     */
+    private void openMissing(Set<Ion> measured, AlkalinityReader.Reading reading) {
         for (Ion ion : MAJOR) {
             if (!measured.contains(ion) && !totals.containsKey(ion)) {
-                cationMissing |= ion.chargeNumber() > 0;
-                if (!carriers.contains(ion)) {
-                    more.put(ion, open.endlessPoint());
-                }
+                more.put(ion, open.endlessPoint());
             }
         }
+        boolean cationMissing = more.keySet().stream().anyMatch(ion -> ion.chargeNumber() > 0);
         if (!reading.measured() && (alkalinity != null || cationMissing)) {
             moreAlkalinity = open.endlessPoint();
         }
@@ -146,7 +144,7 @@ final class Interpreter {
         Water bare = bare(at);
         double unmeasured = charge(bare);
         Ion ion = (unmeasured < 0 ? assumed.anion() : assumed.cation()).orElse(null);
-        if (ion == null || unmeasured == 0) {
+        if (ion == null || unmeasured == 0 || (carriedSign * unmeasured < 0 && isBeyond(at))) {
             return bare;
         }
         double toOther = carrier == null ? 0 : carrier.at(at);
@@ -156,6 +154,12 @@ final class Interpreter {
         // closing by alkalinity leaves no charge at all; the alkalinity comes out as it was, give or take a rounding
         return builder.unmeasuredCharge(EquivalentConcentration.of(0, MILLIEQUIVALENT_PER_LITRE))
                 .build();
+    }
+
+    /** Whether some of what nobody measured is put in; then its surplus is no reason to add to a carrier of the other sign. */
+    private boolean isBeyond(double[] at) {
+        return more.values().stream().anyMatch(point -> point.at(at) > 0)
+                || (moreAlkalinity != null && moreAlkalinity.at(at) > 0);
     }
 
     private static double charge(Water water) {

@@ -19,6 +19,9 @@ final class Balance {
     /** Taking out more than there is by less than this share is rounding of the caller's arithmetic, not an error. */
     private static final double TOLERATED = 1e-12;
 
+    /** Far beyond any water; sums and products of such amounts stay finite, so no double entry is lost. */
+    private static final double LARGEST = 1e100;
+
     private final IonSet set;
     private final double[] millimolesPerLitre;
     /** Alkalinity in meq/L. */
@@ -34,6 +37,25 @@ final class Balance {
         this.alkalinity = alkalinity + 0.0;
         this.unmeasured = unmeasured + 0.0;
         this.carbon = carbon + 0.0;
+        for (int i = 0; i < millimolesPerLitre.length; i++) {
+            if (!(Math.abs(millimolesPerLitre[i]) <= LARGEST)) {
+                throw tooLarge(set.ions[i] + "", millimolesPerLitre[i] + " mmol/L");
+            }
+        }
+        if (!(Math.abs(alkalinity) <= LARGEST)) {
+            throw tooLarge("alkalinity", alkalinity + " meq/L");
+        }
+        if (!(Math.abs(unmeasured) <= LARGEST)) {
+            throw tooLarge("unmeasured charge", unmeasured + " meq/L");
+        }
+        if (Math.abs(carbon) > LARGEST) { // NaN is unknown
+            throw tooLarge("inorganic carbon", carbon + " mmol/L");
+        }
+    }
+
+    private static IllegalArgumentException tooLarge(String what, String value) {
+        return new IllegalArgumentException(
+                what + " must be from -1e100 to 1e100 in mmol/L or meq/L, but was " + value);
     }
 
     /** A side where the totals and the unmeasured charge are known: alkalinity closes it. */

@@ -71,7 +71,7 @@ public final class Change {
                 totals.merge(ion.referenceForm(), n, Double::sum);
             }
         }
-        if (Math.abs(charge) > ROUNDING * moved) {
+        if (!(Math.abs(charge) <= ROUNDING * moved + Double.MIN_NORMAL) || moved > Double.MAX_VALUE) {
             throw new IllegalArgumentException(
                     "charges of a change must cancel, but " + new TreeMap<>(amounts) + " leave " + charge + " meq/L");
         }

@@ -127,4 +127,17 @@ class WaterErrorsTest {
                 "concentration factor must be from 1 to 1e9, but was " + factor,
                 () -> Water.pure().concentratedBy(factor));
     }
+
+    @Test
+    void amountsBeyondAllWatersAreRefusedBeforeTheyOverflow() {
+        Refused.argument(
+                "Ca²⁺ must be from -1e100 to 1e100 in mmol/L or meq/L, but was 1.0E308 mmol/L",
+                () -> Water.builder().total(Ion.CALCIUM, mmol(1e308)).build());
+        Refused.argument(
+                "charges of a change must cancel, but {Ca²⁺=1.0E308 mmol/L, Cl⁻=1 mmol/L} leave Infinity meq/L",
+                () -> Change.of(Map.of(Ion.CALCIUM, mmol(1e308), Ion.CHLORIDE, mmol(1))));
+        Change salt = Change.of(Map.of(Ion.SODIUM, mmol(1), Ion.CHLORIDE, mmol(1)));
+        Refused.argument(
+                "Na⁺ must be from -1e100 to 1e100 in mmol/L or meq/L, but was 1.0E308 mmol/L", () -> salt.times(1e308));
+    }
 }
