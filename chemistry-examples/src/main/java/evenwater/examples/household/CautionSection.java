@@ -12,6 +12,9 @@ final class CautionSection {
     /** 10 mg/L as N (US EPA, checked in a quotation), the stricter of the two that the caution names. */
     private static final double MUCH_NITRATE_NITROGEN = 10;
 
+    /** The advisory for diets of 500 mg a day (US EPA 2003, checked in a quotation). */
+    private static final double MUCH_SODIUM = 20;
+
     private final Stages stages;
     private final House house;
 
@@ -44,6 +47,11 @@ final class CautionSection {
             apply.add("dose");
         }
         for (int stage = 0; stage <= stages.last(); stage++) {
+            AmountConcentration sodium =
+                    stages.bounds(stage, water -> water.total(Ion.SODIUM)).high();
+            if (sodium.in(Ion.SODIUM.milligramPerLitre()) > MUCH_SODIUM) {
+                apply.add("sodium");
+            }
             AmountConcentration most =
                     stages.bounds(stage, water -> water.total(Ion.NITRATE)).high();
             if (most.in(Ion.NITRATE.milligramPerLitreAs(Element.NITROGEN)) > MUCH_NITRATE_NITROGEN) {

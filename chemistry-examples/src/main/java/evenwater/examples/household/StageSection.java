@@ -4,6 +4,7 @@ import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALE
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.MembraneStreams;
 import evenwater.chemistry.treatment.ReverseOsmosis;
@@ -13,6 +14,8 @@ import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import javax.measure.Unit;
 
 /** Every stage: what goes in and out in charges that add up to zero, and the water behind it. */
 final class StageSection {
@@ -35,7 +38,7 @@ final class StageSection {
                 softening(page, softener, stage);
             }
             if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
-                membrane(page, membrane, membrane.streams(stage.before()));
+                membrane(page, i, membrane, membrane.streams(stage.before()));
             }
             page.say(behind(i));
             page.gap().table(ledger(stage.change()));
@@ -84,7 +87,7 @@ final class StageSection {
         return others.toString();
     }
 
-    private void membrane(Page page, ReverseOsmosis membrane, MembraneStreams streams) {
+    private void membrane(Page page, int stage, ReverseOsmosis membrane, MembraneStreams streams) {
         List<Ion> heldBack = streams.adjusted();
         page.say((heldBack.isEmpty()
                         ? "The rejections pass equal charges."
@@ -95,19 +98,21 @@ final class StageSection {
                                                 .map(StageSection::name)
                                                 .toList()) + ".")
                 + " Dissolved CO₂ passes, so a permeate is mostly acid; its pH is not computed here.");
-        Water drain = streams.concentrate();
         double permeate = 100 * membrane.recovery();
         page.say("Of 100 L, " + Page.number(permeate) + " L pass and " + Page.number(100 - permeate)
-                + " L go to the drain, with hardness "
-                + Page.number(drain.hardness().in(speech.hardness())) + " "
-                + speech.hardness() + ", alkalinity "
-                + Page.number(drain.alkalinity().in(speech.alkalinity())) + " "
-                + speech.alkalinity() + ", sodium " + milligrams(Ion.SODIUM, drain) + ", chloride "
-                + milligrams(Ion.CHLORIDE, drain) + " mg/L.");
+                + " L go to the drain, with hardness " + drain(stage, membrane, Water::hardness, speech.hardness())
+                + ", alkalinity " + drain(stage, membrane, Water::alkalinity, speech.alkalinity()) + ", sodium "
+                + drain(stage, membrane, water -> water.total(Ion.SODIUM), Ion.SODIUM.milligramPerLitre())
+                + ", chloride "
+                + drain(stage, membrane, water -> water.total(Ion.CHLORIDE), Ion.CHLORIDE.milligramPerLitre()) + ".");
     }
 
-    private static String milligrams(Ion ion, Water water) {
-        return Page.number(water.total(ion).in(ion.milligramPerLitre()));
+    /** A result for the concentrate. */
+    private <Q extends WaterQuantity<Q>> String drain(
+            int stage, ReverseOsmosis membrane, Function<Water, Q> result, Unit<Q> unit) {
+        Function<Water, Q> ofConcentrate =
+                water -> result.apply(membrane.streams(water).concentrate());
+        return spoken(Span.of(stages.bounds(stage - 1, ofConcentrate), unit), unit.toString());
     }
 
     private String behind(int stage) {

@@ -9,6 +9,7 @@ import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** What the last water means for plants and fish, by ranges that aquarists keep. */
 final class TankSection {
@@ -54,8 +55,7 @@ final class TankSection {
 
     /** What is in the water and no range here speaks of. */
     private void notJudged(Page page) {
-        Water water = stages.water(stages.last());
-        List<String> toxic = held(water, TOXIC);
+        List<String> toxic = held(TOXIC);
         stages.source().report().unusedRows().stream()
                 .map(unused -> unused.row().analyte())
                 .filter(name -> name.toLowerCase(Locale.ROOT).contains("chlor")
@@ -66,18 +66,20 @@ final class TankSection {
             page.say("NOT judged here and harmful to animals, some of it in traces: " + String.join(", ", toxic)
                     + ". Do not use this water before that is settled, whatever fits above.");
         }
-        List<String> burden = held(water, BURDEN);
+        List<String> burden = held(BURDEN);
         if (!burden.isEmpty()) {
             page.say("Also in it and not judged here: " + String.join(", ", burden) + ".");
         }
     }
 
-    private static List<String> held(Water water, List<Ion> ions) {
+    private List<String> held(List<Ion> ions) {
         List<String> held = new ArrayList<>();
         for (Ion ion : ions) {
-            double milligrams = water.total(ion).in(ion.milligramPerLitre());
-            if (milligrams >= 0.0005) { // else nothing at three decimals
-                held.add(ion.name() + " " + Page.number(milligrams) + " mg/L");
+            Span span = Span.of(stages.bounds(stages.last(), water -> water.total(ion)), ion.milligramPerLitre());
+            if (span.low() <= 0 && span.high() > 0 && Double.isFinite(span.high())) {
+                held.add(ion.name() + " below " + Page.number(span.high()) + " mg/L");
+            } else if (span.value() >= 0.0005) { // else nothing at three decimals
+                held.add(ion.name() + " " + span.valueText() + " mg/L");
             }
         }
         return held;
@@ -102,12 +104,16 @@ final class TankSection {
         page.item(sodium());
     }
 
-    private static String hardness(Span gh, Water water) {
+    private String hardness(Span gh, Water water) {
         if (gh.isBelow(LITTLE_HARDNESS)) {
             return "GH " + Page.number(gh.value()) + " °dH is little; plants want some of both, so put them back";
         }
         if (gh.low() < LITTLE_HARDNESS) {
             return "the report cannot tell whether GH is at least " + Page.number(LITTLE_HARDNESS) + " °dH";
+        }
+        if (Stream.of(Ion.CALCIUM, Ion.MAGNESIUM)
+                .anyMatch(ion -> stages.bounds(stages.last(), w -> w.total(ion)).openAbove())) {
+            return "enough by GH";
         }
         HardnessForms forms = water.hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
         double calcium =

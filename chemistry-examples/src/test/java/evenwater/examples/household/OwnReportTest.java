@@ -202,7 +202,7 @@ class OwnReportTest {
                 out.contains(
                         "NOT judged here and harmful to animals, some of it in traces: copper(II) 31.81 mg/L, free chlorine."),
                 out);
-        assertTrue(out.contains("Also in it and not judged here: chloride 15.00 mg/L, sulfate 48.09 mg/L."), out);
+        assertTrue(out.contains("Also in it and not judged here: chloride 15.00 mg/L, sulfate ≥ 48.09 mg/L."), out);
     }
 
     @Test
