@@ -84,7 +84,9 @@ public final class Interpretation {
      * Returns a result with the range in which it may lie: its least and largest value over the {@link #corners}.
      *
      * <p>For results that rise or fall all the way with each open point, as sums and blends do, the range is exact. With more than eight
-     * open points, whether it rises or falls is tried for each point alone, and the range is exact if the others do not turn it round.
+     * open points, whether it rises or falls is tried for each point alone, and the range is exact if the others do not turn it round. A result
+     * that turns round within an interval may leave its range there: so do sums over the ions of a permeate, such as its ionic strength
+     * and dissolved solids, where the unmeasured charge of the feed passes through zero.
      *
      * <p>Where some more of something that was {@linkplain #notMeasured() not measured} moves the result, the range is open that way:
      * the sodium of a report without sodium is {@code 0 mg/L Na⁺ or more}. That is tried for a trace and for much of each and of all

@@ -233,4 +233,17 @@ class InterpretationTest {
         assertTrue(read.isMeasured(Ion.POTASSIUM));
         assertFalse(read.isMeasured(Ion.NITRATE));
     }
+
+    @Test
+    void theReadmeSaysWhatHappensWithoutTheSodiumRow() {
+        Interpretation read =
+                interpreted("total hardness | 22 | gr/gal | CaCO3", "KH | 9.5 | °dH", "nitrate | 4.1 | mg/L | N");
+        assertEquals(
+                "173 mg/L Na⁺ (173 mg/L Na⁺ or more)",
+                read.bounds(water -> Softener.withSodium()
+                                .treat(water)
+                                .total(Ion.SODIUM)
+                                .to(Ion.SODIUM.milligramPerLitre()))
+                        .toText(Locale.ROOT, 4));
+    }
 }

@@ -1,11 +1,15 @@
 package evenwater.chemistry.validation;
 
+import static evenwater.chemistry.quantity.Conductivity.MICROSIEMENS_PER_CENTIMETRE;
 import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 import static evenwater.chemistry.quantity.MassConcentration.MILLIGRAM_PER_LITRE;
 
 import evenwater.chemistry.analysis.Acceptance;
 import evenwater.chemistry.analysis.AcceptanceCriteria;
 import evenwater.chemistry.analysis.HardnessScheme;
+import evenwater.chemistry.analysis.LabReport;
+import evenwater.chemistry.analysis.ReportOptions;
+import evenwater.chemistry.analysis.ReportRow;
 import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.Hardness;
@@ -59,6 +63,17 @@ final class AnalysisChecks {
                 "0.9",
                 "1.1"));
         checks.addAll(ColoradoRiver.solidsOverConductivity());
+        checks.add(new Result(
+                        "conductivity-20-25",
+                        "1000 µS/cm at 20 °C, taken to 25 °C",
+                        "µS/cm",
+                        LabReport.read(
+                                        List.of(new ReportRow(1, "conductivity", "1000", "µS/cm at 20 °C", "")),
+                                        ReportOptions.none())
+                                .conductivity()
+                                .orElseThrow()
+                                .in(MICROSIEMENS_PER_CENTIMETRE))
+                .against(Figure.within("1116", "0.5"), Source.ISO_7888, Status.FROM_MEMORY));
         return new Topic(
                 "Correctness of an analysis", "Limits of the criteria, and measured waters that meet them.", checks);
     }

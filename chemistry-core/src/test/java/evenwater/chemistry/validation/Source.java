@@ -33,6 +33,10 @@ enum Source {
             "Hem 1985",
             "J. D. Hem, Study and Interpretation of the Chemical Characteristics of Natural Water, "
                     + "USGS Water-Supply Paper 2254, 1985; factors from Table 9."),
+    ISO_7888(
+            "ISO 7888",
+            "ISO 7888:1985 (EN 27888), Water quality, Determination of electrical conductivity, "
+                    + "factors for natural waters."),
     IUPAC_2005(
             "IUPAC 2005",
             "M. E. Wieser, Atomic weights of the elements 2005, Pure Appl. Chem. 78 (2006) 2051-2066; "

@@ -162,22 +162,22 @@ final class TankSection {
 
     private static String verdict(String[] row, Span gh, Span kh) {
         List<String> reasons = new ArrayList<>();
-        compare(reasons, "GH", gh, Double.parseDouble(row[1]), Double.parseDouble(row[2]));
-        compare(reasons, "KH", kh, Double.parseDouble(row[3]), Double.parseDouble(row[4]));
+        compare(reasons, "GH", "°dH", gh, Double.parseDouble(row[1]), Double.parseDouble(row[2]));
+        compare(reasons, "KH", "°dKH", kh, Double.parseDouble(row[3]), Double.parseDouble(row[4]));
         return reasons.isEmpty() ? "fits" : String.join(", ", reasons);
     }
 
-    private static void compare(List<String> reasons, String name, Span span, double low, double high) {
+    private static void compare(List<String> reasons, String name, String unit, Span span, double low, double high) {
         if (span.isBelow(low)) {
-            reasons.add(name + " " + Page.number(span.value()) + " is below " + Page.number(low));
+            reasons.add(name + " " + Page.number(span.value()) + " is below " + Page.number(low) + " " + unit);
         } else if (span.isAbove(high)) {
-            reasons.add(name + " " + span.valueText() + " is above " + Page.number(high));
+            reasons.add(name + " " + span.valueText() + " is above " + Page.number(high) + " " + unit);
         } else if (!span.isWithin(low, high)) {
             reasons.add(
                     span.isUnknown()
                             ? name + " is not known"
-                            : "the report cannot tell whether " + name + ", " + span.rangeText() + ", is "
-                                    + Page.number(low) + " to " + Page.number(high));
+                            : "the report cannot tell whether " + name + ", " + span.rangeText(unit) + ", is "
+                                    + Page.number(low) + " to " + Page.number(high) + " " + unit);
         }
     }
 }

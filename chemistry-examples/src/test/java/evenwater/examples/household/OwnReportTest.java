@@ -145,7 +145,7 @@ class OwnReportTest {
         assertTrue(calciumAlone.contains("has GH 5.60 °dH or more and KH 5.00 °dKH"), calciumAlone);
         assertTrue(
                 calciumAlone.contains(
-                        "general community: the report cannot tell whether GH, 5.60 or more, is 5.00 to 15.00"),
+                        "general community: the report cannot tell whether GH, 5.60 °dH or more, is 5.00 to 15.00 °dH"),
                 calciumAlone);
         assertTrue(calciumAlone.contains("Hardness by calcium and magnesium as far as measured"), calciumAlone);
         String limit = flat(run(kit + "sodium,<300,mg/L,\n", "--no-treatment").out());
