@@ -46,6 +46,10 @@ final class CautionSection {
         if (!house.doses().isEmpty()) {
             apply.add("dose");
         }
+        if (house.doses().stream()
+                .anyMatch(dose -> dose.change().total(Ion.POTASSIUM).getValue() > 0)) {
+            apply.add("potassium");
+        }
         for (int stage = 0; stage <= stages.last(); stage++) {
             AmountConcentration sodium =
                     stages.bounds(stage, water -> water.total(Ion.SODIUM)).high();

@@ -215,7 +215,7 @@ class OwnReportTest {
                 out);
         assertTrue(
                 out.contains(
-                        "potassium-softened water may harm: ask a doctor, and keep an unsoftened cold tap for drinking."),
+                        "water with much potassium, from a softener or a dose, may harm: ask a doctor, and keep an unsoftened cold tap for drinking."),
                 out);
     }
 
@@ -280,5 +280,15 @@ class OwnReportTest {
     void anAcidWithoutItsStrengthIsQuestioned() {
         String out = flat(run(SIMPLE, "--dose=hydrochloric acid=5 g/100 L").out());
         assertTrue(out.contains("Taken as pure hydrochloric acid; sold in solution it is weaker"), out);
+    }
+
+    @Test
+    void cautionsFollowWhatTheWaterHolds() {
+        String potassium =
+                flat(run(SIMPLE, "--dose=potassium bicarbonate=5 g/60 L").out());
+        assertTrue(potassium.contains("Kidney or heart disease, potassium-sparing drugs"), potassium);
+        String salty = flat(run(SIMPLE + "sodium,400,mg/L,\n", "--no-treatment").out());
+        assertTrue(salty.contains("Infants: do not make up formula"), salty);
+        assertFalse(flat(run(SIMPLE, "--no-treatment").out()).contains("Infants"));
     }
 }
