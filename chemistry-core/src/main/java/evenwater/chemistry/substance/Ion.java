@@ -237,6 +237,7 @@ public final class Ion implements Comparable<Ion> {
      * @throws UnreadableTextException if it is no formula or none of the constants; the message names one with another charge
      */
     public static Ion parse(String text) {
+        Objects.requireNonNull(text, "text");
         for (Ion ion : BUILT_IN) {
             if (ion.name.equalsIgnoreCase(text.strip())) {
                 return ion;
@@ -405,6 +406,7 @@ public final class Ion implements Comparable<Ion> {
      * @throws UnreadableTextException if it cannot be read; a mass without a basis is refused
      */
     public AmountConcentration parseConcentration(String text) {
+        Objects.requireNonNull(text, "text");
         return BasisReader.read(this, text);
     }
 

@@ -124,6 +124,7 @@ public final class Blending implements Treatment {
 
     @Override
     public Water treat(Water source) {
+        Objects.requireNonNull(source, "source");
         return source.mixedWith(other.apply(source), shareOfOther(source));
     }
 

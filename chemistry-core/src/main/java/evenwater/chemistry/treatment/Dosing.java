@@ -68,6 +68,7 @@ public final class Dosing implements Treatment {
      * @throws IllegalArgumentException if nobody states the mass of a teaspoon, or number or volume are out of range
      */
     public static Dosing teaspoons(Compound compound, double teaspoons, Quantity<Volume> volume) {
+        Objects.requireNonNull(compound, "compound");
         LevelTeaspoon one = compound.teaspoon()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "mass of a teaspoon of " + compound.name() + " is not known: weigh it"));

@@ -121,6 +121,7 @@ public final class ReverseOsmosis implements Treatment {
     }
 
     private static Ion refuseUncounted(Ion ion) {
+        Objects.requireNonNull(ion, "ion");
         Ion form = ion.referenceForm();
         if (ion.equals(Ion.BICARBONATE)) {
             return ion;

@@ -85,7 +85,7 @@ public final class Train implements Treatment {
     public Water treat(Water source) {
         Water water = Objects.requireNonNull(source, "source");
         for (Treatment treatment : treatments) {
-            water = treatment.treat(water);
+            water = Objects.requireNonNull(treatment.treat(water), () -> "water behind " + treatment.name());
         }
         return water;
     }

@@ -222,6 +222,7 @@ class TrainTest {
         assertEquals("heating to 25 °C", heating.toString());
         Treatment broken = Treatment.of("broken", water -> null);
         Refused.asNull("water behind broken", () -> Train.of(broken).run(WELL));
+        Refused.asNull("water behind broken", () -> Train.of(broken).treat(WELL));
         Refused.asNull("source", () -> heating.treat(null));
         Refused.asNull("name", () -> Treatment.of(null, water -> water));
         Refused.asNull("treat", () -> Treatment.of("nothing", null));
@@ -273,5 +274,16 @@ class TrainTest {
                                 Dosing.raisingAlkalinity(Compound.SODIUM_BICARBONATE, alkalinity(1), litres(100)))
                         .run(source)
                         .toString());
+    }
+
+    @Test
+    void nullIsNamedBySiblingsToo() {
+        Refused.asNull("source", () -> Blending.withPureWater(0.5).treat(null));
+        Refused.asNull("compound", () -> Dosing.teaspoons(null, 1, litres(1)));
+        Refused.asNull("ion", () -> MEMBRANE.rejecting(null, 0.5));
+        Refused.asNull("ion", () -> MEMBRANE.adjusting(null));
+        Refused.asNull("ion", () -> WELL.total(null));
+        Refused.asNull("text", () -> Ion.parse(null));
+        Refused.asNull("text", () -> Ion.NITRATE.parseConcentration(null));
     }
 }
