@@ -3,6 +3,7 @@ package evenwater.chemistry.analysis;
 import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.substance.Ion;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +14,12 @@ import org.jspecify.annotations.Nullable;
 final class AlkalinityReader {
 
     private static final double AGREE = 0.05;
+    /** Above it carbonate holds a part that counts: phenolphthalein turns here (Standard Methods 2320, from memory). */
+    private static final double CARBONATE_PH = 8.3;
+
+    /** Below it there is mineral acid: methyl orange turns about here (Standard Methods 2310 and 2320, from memory). */
+    private static final double ACID_PH = 4.5;
+
     private static final Map<Kind, Integer> EQUIVALENTS =
             Map.of(Kind.BICARBONATE, 1, Kind.CARBONATE, 2, Kind.HYDROXIDE, 1);
 
@@ -25,9 +32,21 @@ final class AlkalinityReader {
      * What a report says of the alkalinity.
      *
      * @param amount in meq/L; null if it must close the ion balance
-     * @param measured false if it is not there, or only a lower bound of it
+     * @param known whether that is it, or only the least or the most that it may be
      */
-    record Reading(OpenPoints.@Nullable Amount amount, boolean measured) {}
+    record Reading(OpenPoints.@Nullable Amount amount, Known known) {
+
+        boolean measured() {
+            return known == Known.MEASURED;
+        }
+    }
+
+    /** How much a reading tells. */
+    enum Known {
+        MEASURED,
+        AT_LEAST,
+        AT_MOST
+    }
 
     AlkalinityReader(LabReport report, OpenPoints open, List<String> assumptions, List<String> findings) {
         this.report = report;
@@ -37,6 +56,12 @@ final class AlkalinityReader {
     }
 
     Reading read() {
+        Reading reading = stated();
+        double pH = report.pH().orElse(7);
+        return pH < ACID_PH ? inAcid(reading, pH) : reading;
+    }
+
+    private Reading stated() {
         Entry alkalinity = report.entry(Kind.ALKALINITY);
         Entry strict = report.entry(Kind.CARBONATE_HARDNESS);
         if (strict != null) {
@@ -53,26 +78,57 @@ final class AlkalinityReader {
         if (alkalinity != null) {
             compare(alkalinity, forms, withBicarbonate);
             compare("alkalinity " + alkalinity.stated(), alkalinity.high(), strict);
-            return new Reading(open.amount(alkalinity), true);
+            return new Reading(open.amount(alkalinity), Known.MEASURED);
         }
         if (withBicarbonate || (!forms.isEmpty() && strict == null)) {
-            assumptions.add(
-                    withBicarbonate
-                            ? "alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated"
-                            : "bicarbonate not stated: alkalinity taken as carbonate and hydroxide, only its lower bound");
+            Known known = ofForms(withBicarbonate);
             double high =
                     forms.stream().mapToDouble(e -> equivalents(e) * e.high()).sum();
             compare(forms.get(0).key().name() + " " + forms.get(0).stated(), high, strict);
-            return new Reading(sum(forms), withBicarbonate);
+            return new Reading(sum(forms), known);
         }
         if (strict != null) {
-            boolean measured = isBelowHardness(strict);
+            Known known = isBelowHardness(strict) ? Known.MEASURED : Known.AT_LEAST;
             OpenPoints.Amount amount = open.amount(strict);
-            return new Reading(points -> 2 * amount.at(points), measured);
+            return new Reading(points -> 2 * amount.at(points), known);
         }
-        assumptions.add(
-                "alkalinity not measured: taken as what the measured ions leave, at least 0; the bounds try none of it");
-        return new Reading(null, false);
+        return new Reading(null, Known.AT_LEAST);
+    }
+
+    private Known ofForms(boolean withBicarbonate) {
+        double pH = report.pH().orElse(7);
+        if (!withBicarbonate) {
+            assumptions.add(
+                    "bicarbonate not stated: alkalinity taken as carbonate and hydroxide, only its lower bound");
+            return Known.AT_LEAST;
+        }
+        if (pH > CARBONATE_PH && report.entry(Kind.CARBONATE) == null) {
+            assumptions.add(
+                    "carbonate not stated at pH " + pH + ": alkalinity taken as bicarbonate, only its lower bound");
+            return Known.AT_LEAST;
+        }
+        assumptions.add("alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated");
+        return Known.MEASURED;
+    }
+
+    /** A titration of alkalinity shows nothing in mineral acid; what shows something there contradicts the pH. */
+    private Reading inAcid(Reading reading, double pH) {
+        OpenPoints.Amount amount = reading.amount();
+        if (amount == null) {
+            return new Reading(null, Known.AT_MOST);
+        }
+        double[] points = open.nominal();
+        Arrays.fill(points, 0);
+        double least = amount.at(points);
+        if (least > 0) {
+            findings.add(String.format(
+                    Locale.ROOT, "alkalinity of %.3f meq/L disagrees with pH %s, at which there is none", least, pH));
+        }
+        if (least != 0) {
+            return reading;
+        }
+        assumptions.add("pH " + pH + " means mineral acid: no alkalinity is only its upper bound");
+        return new Reading(amount, Known.AT_MOST);
     }
 
     private OpenPoints.Amount sum(List<Entry> forms) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Finds calcium and magnesium from whatever a report says of them and of hardness. */
@@ -31,6 +32,9 @@ final class HardnessReader {
         this.findings = findings;
     }
 
+    /** What a titration of hardness may count beside calcium and magnesium: iron and manganese unless the laboratory masks them. */
+    private static final List<Ion> TITRATED = List.of(Ion.STRONTIUM, Ion.BARIUM, Ion.IRON_II, Ion.MANGANESE_II);
+
     /** Adds calcium and magnesium to the totals; returns those of them that were measured. */
     Set<Ion> read(Map<Ion, OpenPoints.Amount> totals) {
         Entry calcium = one(Ion.CALCIUM, Kind.CALCIUM_HARDNESS, totals);
@@ -48,14 +52,10 @@ final class HardnessReader {
         } else if (calcium != null && magnesium != null) {
             compare(hardness, calcium.middle() + magnesium.middle());
         } else if (calcium != null) {
-            totals.put(
-                    Ion.MAGNESIUM,
-                    rest(hardness, calcium, Objects.requireNonNull(totals.get(Ion.CALCIUM)), "magnesium"));
+            takeRest(Ion.MAGNESIUM, hardness, Ion.CALCIUM, calcium, totals);
             measured.add(Ion.MAGNESIUM);
         } else if (magnesium != null) {
-            totals.put(
-                    Ion.CALCIUM,
-                    rest(hardness, magnesium, Objects.requireNonNull(totals.get(Ion.MAGNESIUM)), "calcium"));
+            takeRest(Ion.CALCIUM, hardness, Ion.MAGNESIUM, magnesium, totals);
             measured.add(Ion.CALCIUM);
         } else {
             share(hardness, totals);
@@ -87,22 +87,28 @@ final class HardnessReader {
         }
     }
 
+    /** The hardness may lie anywhere from the sum to the sum with all that a titration may count. */
     private void compare(Entry hardness, double sum) {
-        double difference = sum - hardness.middle();
-        if (Math.abs(difference) > AGREE * hardness.middle()) {
-            String share = hardness.middle() > 0
-                    ? String.format(Locale.ROOT, " (%+.1f %%)", 100 * difference / hardness.middle())
+        double others = titrated().stream().mapToDouble(Entry::high).sum();
+        double stated = hardness.middle();
+        double difference = stated > sum ? Math.min(0, sum + others - stated) : sum - stated;
+        if (Math.abs(difference) > AGREE * stated) {
+            String share = stated > 0 ? String.format(Locale.ROOT, " (%+.1f %%)", 100 * difference / stated) : "";
+            String with = others > 0
+                    ? String.format(Locale.ROOT, ", with %s up to %.3f mmol/L", names(titrated()), sum + others)
                     : "";
             findings.add(String.format(
                     Locale.ROOT,
-                    "hardness %s disagrees with calcium and magnesium, which make %.3f mmol/L%s; used these",
+                    "hardness %s disagrees with calcium and magnesium, which make %.3f mmol/L%s%s; used these",
                     hardness.stated(),
                     sum,
+                    with,
                     share));
         }
     }
 
-    private OpenPoints.Amount rest(Entry hardness, Entry part, OpenPoints.Amount partAmount, String name) {
+    /** Takes an ion as what its partner leaves of the hardness. */
+    private void takeRest(Ion ion, Entry hardness, Ion partner, Entry part, Map<Ion, OpenPoints.Amount> totals) {
         if (part.low() > hardness.high() * (1 + AGREE)) {
             throw new UnusableReportException(
                     Math.max(part.line(), hardness.line()),
@@ -117,19 +123,55 @@ final class HardnessReader {
         }
         if (part.low() > hardness.high()) {
             findings.add(part.key().name() + " " + part.stated() + " is a little more than the hardness "
-                    + hardness.stated() + "; " + name + " counted as 0");
+                    + hardness.stated() + "; " + ion.name() + " counted as 0");
         }
-        assumptions.add(name + " taken as hardness less " + part.key().name().replace(" hardness", ""));
-        OpenPoints.Amount whole = open.amount(hardness);
-        return points -> Math.max(0, whole.at(points) - partAmount.at(points));
+        assumptions.add(ion.name() + " taken as hardness less " + partner.name());
+        OpenPoints.Amount whole = calciumAndMagnesium(hardness, totals);
+        OpenPoints.Amount taken = Objects.requireNonNull(totals.get(partner));
+        totals.put(ion, points -> Math.max(0, whole.at(points) - taken.at(points)));
     }
 
     private void share(Entry hardness, Map<Ion, OpenPoints.Amount> totals) {
         assumptions.add("calcium to magnesium " + assumed.calciumToMagnesium()
                 + " assumed; the bounds try all calcium and all magnesium");
-        OpenPoints.Amount whole = open.amount(hardness);
+        OpenPoints.Amount whole = calciumAndMagnesium(hardness, totals);
         OpenPoints.Point calcium = open.point(assumed.calciumToMagnesium().shareOfCalcium());
         totals.put(Ion.CALCIUM, points -> whole.at(points) * calcium.at(points));
         totals.put(Ion.MAGNESIUM, points -> whole.at(points) * (1 - calcium.at(points)));
+    }
+
+    /** Calcium and magnesium of a hardness: all of it, or what is left if it counts the others of this water as well. */
+    private OpenPoints.Amount calciumAndMagnesium(Entry hardness, Map<Ion, OpenPoints.Amount> totals) {
+        OpenPoints.Amount whole = open.amount(hardness);
+        List<Entry> titrated = titrated();
+        if (titrated.isEmpty()) {
+            return whole;
+        }
+        List<OpenPoints.Amount> others = titrated.stream()
+                .map(entry -> Objects.requireNonNull(totals.get(entry.key().ion())))
+                .toList();
+        OpenPoints.Point counted = open.point(0);
+        assumptions.add("hardness taken as calcium and magnesium alone; the bounds also try that it counts "
+                + names(titrated)
+                + ", as a titration may");
+        return points -> Math.max(
+                0,
+                whole.at(points)
+                        - counted.at(points)
+                                * others.stream()
+                                        .mapToDouble(amount -> amount.at(points))
+                                        .sum());
+    }
+
+    private static String names(List<Entry> entries) {
+        return entries.stream().map(entry -> entry.key().name()).collect(Collectors.joining(", "));
+    }
+
+    private List<Entry> titrated() {
+        return TITRATED.stream()
+                .map(report::entry)
+                .filter(Objects::nonNull)
+                .filter(entry -> entry.high() > 0)
+                .toList();
     }
 }

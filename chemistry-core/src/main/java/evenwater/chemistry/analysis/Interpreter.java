@@ -3,6 +3,7 @@ package evenwater.chemistry.analysis;
 import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
 import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 
+import evenwater.chemistry.analysis.AlkalinityReader.Known;
 import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
@@ -37,6 +38,11 @@ final class Interpreter {
     /** Where only a lower bound of alkalinity is known, or none, and cations that may go with it are missing. */
     private OpenPoints.@Nullable Point moreAlkalinity;
 
+    /** Where the pH tells of mineral acid and nobody measured how much. */
+    private OpenPoints.@Nullable Point lessAlkalinity;
+
+    private boolean acid;
+
     /** Major ions that nobody measured: none of them or, to see what that does, some mmol/L. */
     private final Map<Ion, OpenPoints.Point> more = new LinkedHashMap<>();
 
@@ -65,7 +71,12 @@ final class Interpreter {
         measured.addAll(new HardnessReader(report, assumed, open, assumptions, findings).read(totals));
         AlkalinityReader.Reading reading = new AlkalinityReader(report, open, assumptions, findings).read();
         alkalinity = reading.amount();
-        closing = alkalinity == null ? open.point(1) : null;
+        if (alkalinity == null) {
+            closing = open.point(1);
+            acid = reading.known() == Known.AT_MOST;
+            assumptions.add("alkalinity not measured: taken as what the measured ions leave, at "
+                    + (acid ? "most 0 by the pH" : "least 0") + "; the bounds try none of it");
+        }
         for (Ion metal : WEIGHED) {
             if (totals.containsKey(metal)) {
                 assumptions.add(metal.name().replace("(II)", "") + " counted as dissolved " + metal);
@@ -127,8 +138,11 @@ final class Interpreter {
             }
         }
         boolean cationMissing = more.keySet().stream().anyMatch(ion -> ion.chargeNumber() > 0);
-        if (!reading.measured() && (alkalinity != null || cationMissing)) {
+        if (reading.known() == Known.AT_LEAST && (alkalinity != null || cationMissing)) {
             moreAlkalinity = open.endlessPoint();
+        }
+        if (reading.known() == Known.AT_MOST) {
+            lessAlkalinity = open.endlessPoint();
         }
     }
 
@@ -159,7 +173,12 @@ final class Interpreter {
     /** Whether some of what nobody measured is put in; then its surplus is no reason to add to a carrier of the other sign. */
     private boolean isBeyond(double[] at) {
         return more.values().stream().anyMatch(point -> point.at(at) > 0)
-                || (moreAlkalinity != null && moreAlkalinity.at(at) > 0);
+                || at(moreAlkalinity, at) > 0
+                || at(lessAlkalinity, at) > 0;
+    }
+
+    private static double at(OpenPoints.@Nullable Point point, double[] at) {
+        return point == null ? 0 : point.at(at);
     }
 
     private static double charge(Water water) {
@@ -175,10 +194,11 @@ final class Interpreter {
     private Water bare(double[] at) {
         WaterBuilder builder = withoutAlkalinity(at);
         double rest = builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
-        double atLeast = alkalinity != null
+        double guess = alkalinity != null
                 ? alkalinity.at(at)
-                : Math.max(0, rest) * Objects.requireNonNull(closing).at(at);
-        double stated = atLeast + (moreAlkalinity == null ? 0 : moreAlkalinity.at(at));
+                : (acid ? Math.min(0, rest) : Math.max(0, rest))
+                        * Objects.requireNonNull(closing).at(at);
+        double stated = guess + at(moreAlkalinity, at) - at(lessAlkalinity, at);
         return builder.alkalinity(Alkalinity.of(stated, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
                 .build();
     }

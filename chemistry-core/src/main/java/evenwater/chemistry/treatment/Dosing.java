@@ -34,11 +34,21 @@ public final class Dosing implements Treatment {
     private final WaterQuantity<Mass> mass;
     private final MassConcentration dose;
     private final Change change;
+    private final WaterQuantity<Volume> volume;
     private final String name;
+    /** How far the mass may be off, as a share of it. */
+    private final double uncertainty;
 
-    private Dosing(Compound compound, WaterQuantity<Mass> mass, WaterQuantity<Volume> volume, String amount) {
+    private Dosing(
+            Compound compound,
+            WaterQuantity<Mass> mass,
+            WaterQuantity<Volume> volume,
+            String amount,
+            double uncertainty) {
         this.compound = compound;
         this.mass = mass;
+        this.volume = volume;
+        this.uncertainty = uncertainty;
         this.change = Change.dissolving(compound, mass, volume);
         this.dose = MassConcentration.of(mass.in(WaterUnits.GRAM) / volume.in(WaterUnits.LITRE), GRAM_PER_LITRE);
         this.name = amount + " of " + compound.name() + " in " + volume;
@@ -55,7 +65,7 @@ public final class Dosing implements Treatment {
      */
     public static Dosing of(Compound compound, Quantity<Mass> mass, Quantity<Volume> volume) {
         Objects.requireNonNull(compound, "compound");
-        return new Dosing(compound, WaterUnits.mass(mass), WaterUnits.volume(volume), mass.toString());
+        return new Dosing(compound, WaterUnits.mass(mass), WaterUnits.volume(volume), mass.toString(), 0);
     }
 
     /**
@@ -81,7 +91,8 @@ public final class Dosing implements Treatment {
                 WaterUnits.mass(one.mass().multiply(teaspoons)),
                 WaterUnits.volume(volume),
                 WaterUnits.volume(teaspoons, WaterUnits.US_TEASPOON) + " (" + one.mass() + " ± "
-                        + one.relativeUncertainty().to(WaterUnits.PERCENT) + " each)");
+                        + one.relativeUncertainty().to(WaterUnits.PERCENT) + " each)",
+                one.relativeUncertainty().in(WaterUnits.ONE));
     }
 
     /**
@@ -141,7 +152,7 @@ public final class Dosing implements Treatment {
                     + ", so it cannot change it by " + rise);
         }
         WaterQuantity<Mass> mass = WaterUnits.mass(gramsPerLitre * volume.in(WaterUnits.LITRE), WaterUnits.GRAM);
-        return new Dosing(compound, mass, volume, mass.toText(Locale.ROOT, 4));
+        return new Dosing(compound, mass, volume, mass.toText(Locale.ROOT, 4), 0);
     }
 
     /**
@@ -169,6 +180,29 @@ public final class Dosing implements Treatment {
      */
     public MassConcentration dose() {
         return dose;
+    }
+
+    /**
+     * Returns the least that may be in it.
+     *
+     * @return the same dose as if every teaspoon held as little as its uncertainty allows; this dose itself if it was weighed
+     */
+    public Dosing least() {
+        return uncertainty == 0 ? this : scaled(1 - uncertainty);
+    }
+
+    /**
+     * Returns the most that may be in it.
+     *
+     * @return the same dose as if every teaspoon held as much as its uncertainty allows; this dose itself if it was weighed
+     */
+    public Dosing most() {
+        return uncertainty == 0 ? this : scaled(1 + uncertainty);
+    }
+
+    private Dosing scaled(double factor) {
+        WaterQuantity<Mass> scaled = WaterUnits.mass(mass.multiply(factor));
+        return new Dosing(compound, scaled, volume, scaled.toText(Locale.ROOT, 4), 0);
     }
 
     /**

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.water.Water;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -216,5 +218,65 @@ class AlkalinityOfReportTest {
     @Test
     void mineralAcidIsNegativeAlkalinity() {
         assertEquals(-1, alkalinity(interpreted("acid capacity | -1 | mmol/L").water()), 0);
+    }
+
+    @Test
+    void bicarbonateAloneAboveTheTurnOfPhenolphthaleinIsALowerBound() {
+        Interpretation read = interpreted("bicarbonate | 2 | meq/L", "pH | 8.9");
+        assertTrue(read.assumptions()
+                .contains("carbonate not stated at pH 8.9: alkalinity taken as bicarbonate, only its lower bound"));
+        assertTrue(read.notMeasured().contains("alkalinity"));
+        Bounds<Alkalinity> alkalinity = read.bounds(Water::alkalinity);
+        assertEquals(2, alkalinity.low().getValue(), 0);
+        assertTrue(alkalinity.openAbove());
+        assertFalse(
+                interpreted("bicarbonate | 2 | meq/L", "pH | 8.3").notMeasured().contains("alkalinity"));
+        assertFalse(interpreted("bicarbonate | 2 | meq/L", "carbonate | 0 | meq/L", "pH | 8.9")
+                .notMeasured()
+                .contains("alkalinity"));
+        assertFalse(
+                interpreted("alkalinity | 2 | meq/L", "pH | 8.9").notMeasured().contains("alkalinity"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"alkalinity, 0", "alkalinity, <0.2", "bicarbonate, 0"})
+    void noAlkalinityInAcidIsOnlyItsUpperBound(String name, String value) {
+        Interpretation read = interpreted(name + " | " + value + " | meq/L", "pH | 4.1");
+        assertTrue(read.assumptions().contains("pH 4.1 means mineral acid: no alkalinity is only its upper bound"));
+        Bounds<Alkalinity> alkalinity = read.bounds(Water::alkalinity);
+        assertTrue(alkalinity.openBelow());
+        assertFalse(alkalinity.openAbove());
+        assertTrue(read.notMeasured().contains("alkalinity"));
+        assertFalse(interpreted(name + " | " + value + " | meq/L", "pH | 4.5")
+                .bounds(Water::alkalinity)
+                .openBelow());
+    }
+
+    @Test
+    void acidThatWasTitratedIsKnown() {
+        Interpretation read = interpreted("alkalinity | -1 | meq/L", "pH | 3.1");
+        assertTrue(read.bounds(Water::alkalinity).isExact());
+        assertFalse(read.notMeasured().contains("alkalinity"));
+    }
+
+    @Test
+    void alkalinityInAcidIsAFinding() {
+        Interpretation read = interpreted("alkalinity | 1 | meq/L", "pH | 4.1");
+        assertEquals(
+                List.of("alkalinity of 1.000 meq/L disagrees with pH 4.1, at which there is none"), read.findings());
+        assertEquals(1, alkalinity(read.water()), 0);
+    }
+
+    @Test
+    void inAcidTheIonsLeaveAcidAndNoAlkalinity() {
+        Interpretation acid = interpreted("sodium | 1 | mmol/L", "chloride | 3 | mmol/L", "pH | 4");
+        assertEquals(-2, alkalinity(acid.water()), 0);
+        assertEquals(0, unmeasured(acid.water()), 0);
+        assertTrue(acid.assumptions()
+                .contains("alkalinity not measured: taken as what the measured ions leave, at most 0 by the pH; "
+                        + "the bounds try none of it"));
+        assertTrue(acid.bounds(Water::alkalinity).openBelow());
+        Interpretation surplus = interpreted("sodium | 3 | mmol/L", "chloride | 1 | mmol/L", "pH | 4");
+        assertEquals(0, alkalinity(surplus.water()), 0);
     }
 }

@@ -170,6 +170,57 @@ class HardnessOfReportTest {
         assertEquals(0, hardness(read.water()), 0);
     }
 
+    private static final String TITRATED =
+            "hardness taken as calcium and magnesium alone; the bounds also try that it counts strontium, iron(II), as a titration may";
+
+    @Test
+    void aTitratedHardnessMayCountTheOthersAsWell() {
+        Interpretation read = interpreted(
+                "hardness | 4 | mmol/L",
+                "calcium | 2.5 | mmol/L",
+                "strontium | 0.2 | mmol/L",
+                "barium | 0 | mmol/L",
+                "iron | 0.1 | mmol/L");
+        assertTrue(read.assumptions().contains(TITRATED), read.assumptions().toString());
+        Bounds<AmountConcentration> magnesium = read.bounds(water -> water.total(Ion.MAGNESIUM));
+        assertEquals(1.2, magnesium.low().getValue(), 1e-15);
+        assertEquals(1.5, magnesium.value().getValue(), 0);
+        assertEquals(1.5, magnesium.high().getValue(), 0);
+        // what the resin takes up in all is between what was titrated and that with the others once more: 2 Na⁺ each
+        Bounds<AmountConcentration> sodium =
+                read.bounds(water -> Softener.withSodium().treat(water).total(Ion.SODIUM));
+        assertEquals(2 * 4, sodium.low().getValue(), 1e-14);
+        assertEquals(2 * 4.3, sodium.high().getValue(), 1e-14);
+    }
+
+    @Test
+    void aSharedHardnessMayCountTheOthersAsWell() {
+        Interpretation read = interpreted("hardness | 4 | mmol/L", "strontium | <0.2 | mmol/L", "iron | 0.1 | mmol/L");
+        assertTrue(read.assumptions().contains(TITRATED));
+        Bounds<Hardness> hardness = read.bounds(Water::hardness);
+        assertEquals(3.7, hardness.low().getValue(), 1e-15 * 4);
+        assertEquals(4, hardness.high().getValue(), 0);
+    }
+
+    @Test
+    void moreOfTheOthersThanHardnessLeavesNothing() {
+        Interpretation read = interpreted("hardness | 0.1 | mmol/L", "iron | 0.5 | mmol/L");
+        assertEquals(0, read.bounds(Water::hardness).low().getValue(), 0);
+    }
+
+    @Test
+    void theSumMayBeBelowATitratedHardnessByTheOthers() {
+        String[] rows = {
+            "hardness | 4 | mmol/L", "calcium | 2.5 | mmol/L", "magnesium | 1 | mmol/L", "strontium | 0.5 | mmol/L"
+        };
+        assertEquals(List.of(), interpreted(rows).findings());
+        rows[3] = "strontium | 0.2 | mmol/L";
+        assertEquals(
+                List.of("hardness 4 mmol/L disagrees with calcium and magnesium, which make 3.500 mmol/L, "
+                        + "with strontium up to 3.700 mmol/L (-7.5 %); used these"),
+                interpreted(rows).findings());
+    }
+
     @Test
     void calciumHardnessIsCalcium() {
         Interpretation read = interpreted("Calcium hardness | 100.086 | mg/L | CaCO3", "Mg hardness | 5.6077 | °dH");

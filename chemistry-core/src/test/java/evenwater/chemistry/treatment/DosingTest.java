@@ -8,6 +8,7 @@ import static evenwater.chemistry.testing.Amounts.mmol;
 import static evenwater.chemistry.testing.Amounts.of;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
@@ -160,6 +161,18 @@ class DosingTest {
         assertEquals(weighed.change(), dosing.change());
         assertEquals(weighed.treat(Water.pure()), dosing.treat(Water.pure()));
         assertEquals(Compound.SODIUM_BICARBONATE, dosing.compound());
+    }
+
+    @Test
+    void teaspoonsHoldLessOrMore() {
+        Dosing spoons = Dosing.teaspoons(Compound.SODIUM_BICARBONATE, 2, litres(100)); // 4.6 g ± 10 % each
+        assertEquals(2 * 4.6 * 0.9, spoons.least().mass().in(WaterUnits.GRAM), 1e-14);
+        assertEquals(2 * 4.6 * 1.1, spoons.most().mass().in(WaterUnits.GRAM), 1e-14);
+        assertEquals("10.12 g of sodium bicarbonate in 100 L", spoons.most().name());
+        assertSame(spoons.least().compound(), spoons.compound());
+        Dosing weighed = Dosing.of(Compound.SODIUM_BICARBONATE, WaterUnits.mass(9.2, WaterUnits.GRAM), litres(100));
+        assertSame(weighed, weighed.least());
+        assertSame(weighed, weighed.most());
     }
 
     @Test

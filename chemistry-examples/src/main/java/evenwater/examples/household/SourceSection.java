@@ -4,6 +4,7 @@ import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALE
 
 import evenwater.chemistry.analysis.Acceptance;
 import evenwater.chemistry.analysis.AcceptanceCriteria;
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.analysis.HardnessScheme;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.analysis.LabReport;
@@ -19,11 +20,24 @@ import evenwater.chemistry.water.IonBalance;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 
 /** The source: what was measured, what was assumed, whether the ions balance, its hardness. */
 final class SourceSection {
+
+    private static final Map<HardnessScheme, String> SCHEMES = Map.of(
+            HardnessScheme.USGS, "USGS",
+            HardnessScheme.SOFTENING_TRADE, "softening trade",
+            HardnessScheme.GERMANY, "Germany",
+            HardnessScheme.AQUARISTS, "aquarists, common practice");
+
+    /** In the last class of every scheme. */
+    private static final Hardness HARDEST = Hardness.of(1000, Hardness.MILLIMOLE_PER_LITRE);
 
     private final Interpretation source;
     private final Speech speech;
@@ -65,40 +79,66 @@ final class SourceSection {
     }
 
     private void hardness(Page page) {
-        HardnessForms forms = source.water().hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM);
-        if (Span.of(source.bounds(Water::hardness), speech.hardness()).isUnknown()) {
+        Bounds<Hardness> bounds = source.bounds(Water::hardness);
+        Unit<Hardness> unit = speech.hardness();
+        Span span = Span.of(bounds, unit);
+        if (span.isUnknown()) {
             page.gap().say("Hardness: not measured. Alkalinity: " + alkalinity() + ".");
             return;
         }
+        String range = span.rangeText(unit.toString());
         page.gap()
-                .say("Hardness by calcium and magnesium" + (hardnessIsOpen() ? " as far as measured" : "")
+                .say("Hardness by calcium and magnesium" + (bounds.openAbove() ? " as far as measured" : "")
                         + ", in all scales: "
                         + Hardness.units().stream()
-                                .map(unit -> inUnit(forms.total(), unit))
+                                .map(scale -> inUnit(bounds.value(), scale))
                                 .collect(Collectors.joining(" = "))
-                        + ".");
-        Unit<Hardness> unit = speech.hardness();
-        page.say("Its forms: calcium " + inUnit(forms.calcium(), unit) + ", magnesium "
-                + inUnit(forms.magnesium(), unit) + "; " + carbonate(forms, unit));
-        HardnessForms titrated = source.water().hardnessForms(HardnessCount.EDTA_TITRATION);
-        if (!titrated.total().equals(forms.total())) {
+                        + (range.isEmpty() ? "" : "; it may be " + range) + ".");
+        page.say("Its forms: calcium " + form(HardnessForms::calcium) + ", magnesium " + form(HardnessForms::magnesium)
+                + "; " + carbonate());
+        Hardness titrated =
+                source.water().hardnessForms(HardnessCount.EDTA_TITRATION).total();
+        if (source.report().hardness().isEmpty() && !titrated.equals(bounds.value())) {
             page.say("With strontium, barium, iron and manganese, as an EDTA titration sees them: "
-                    + inUnit(titrated.total(), unit) + ".");
+                    + inUnit(titrated, unit) + ".");
         }
-        page.say("Class: " + HardnessScheme.USGS.classOf(forms.total()) + " (USGS), "
-                + HardnessScheme.SOFTENING_TRADE.classOf(forms.total()) + " (softening trade), "
-                + HardnessScheme.GERMANY.classOf(forms.total()) + " (Germany), "
-                + HardnessScheme.AQUARISTS.classOf(forms.total()) + " (aquarists, common practice).");
+        page.say("Class: "
+                + Stream.of(
+                                HardnessScheme.USGS,
+                                HardnessScheme.SOFTENING_TRADE,
+                                HardnessScheme.GERMANY,
+                                HardnessScheme.AQUARISTS)
+                        .map(scheme -> classOf(scheme, bounds) + " (" + SCHEMES.get(scheme) + ")")
+                        .collect(Collectors.joining(", "))
+                + ".");
     }
 
-    private String carbonate(HardnessForms forms, Unit<Hardness> unit) {
+    /** The class, or from which to which where the report leaves it open. */
+    private static String classOf(HardnessScheme scheme, Bounds<Hardness> hardness) {
+        String least = scheme.classOf(hardness.low());
+        String most = scheme.classOf(hardness.openAbove() ? HARDEST : hardness.high());
+        if (least.equals(most)) {
+            return least;
+        }
+        return hardness.openAbove() ? least + " or harder" : least + " to " + most;
+    }
+
+    private String form(Function<HardnessForms, Hardness> form) {
+        Unit<Hardness> unit = speech.hardness();
+        Span span = Span.of(
+                source.bounds(water -> form.apply(water.hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM))), unit);
+        String range = span.rangeText(unit.toString());
+        return Page.number(span.value()) + " " + unit + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    private String carbonate() {
         boolean unknown =
                 Span.of(source.bounds(Water::alkalinity), speech.alkalinity()).isUnknown();
         return unknown || source.notMeasured().contains("alkalinity")
                 ? "carbonate and non-carbonate hardness cannot be told. Alkalinity (the KH of aquarists): "
                         + alkalinity() + "."
-                : "carbonate hardness in the strict sense " + inUnit(forms.carbonate(), unit) + ", non-carbonate "
-                        + inUnit(forms.nonCarbonate(), unit) + ". Alkalinity (the KH of aquarists): " + alkalinity()
+                : "carbonate hardness in the strict sense " + form(HardnessForms::carbonate) + ", non-carbonate "
+                        + form(HardnessForms::nonCarbonate) + ". Alkalinity (the KH of aquarists): " + alkalinity()
                         + ".";
     }
 
@@ -112,10 +152,6 @@ final class SourceSection {
         return source.notMeasured().contains("alkalinity") && !range.isEmpty()
                 ? "not measured, " + range
                 : Page.number(alkalinity.value()) + " " + unit + (range.isEmpty() ? "" : " (" + range + ")");
-    }
-
-    private boolean hardnessIsOpen() {
-        return source.bounds(Water::hardness).openAbove();
     }
 
     private static String inUnit(Hardness hardness, Unit<Hardness> unit) {
@@ -147,10 +183,11 @@ final class SourceSection {
         if (trust.criterion().isEmpty()) {
             page.say("No criterion is made for so much salt.");
         }
-        for (Acceptance check : checks(water, balance)) {
-            page.item(check.criterion() + ": " + value(check) + ", wanted " + limit(check.low()) + " to "
-                    + limit(check.high()) + ": " + (check.accepted() ? "accepted" : "NOT accepted") + " ("
-                    + check.source() + ").");
+        for (Function<Water, Optional<Acceptance>> judge : checks()) {
+            judge.apply(water)
+                    .ifPresent(check -> page.item(check.criterion() + ": " + value(check) + ", wanted "
+                            + limit(check.low()) + " to " + limit(check.high()) + ": " + verdict(judge, check) + " ("
+                            + check.source() + ")."));
         }
         page.say("The difference is carried along as unmeasured charge and never poured into one ion.");
     }
@@ -171,19 +208,37 @@ final class SourceSection {
                 + "; --carrier says who carries it.");
     }
 
-    private List<Acceptance> checks(Water water, IonBalance balance) {
-        List<Acceptance> checks = new ArrayList<>();
-        trust.criterion().ifPresent(checks::add);
-        MassConcentration residue = water.residueAt180Celsius();
+    /** One verdict for all waters that the intervals of the report leave open, or none. */
+    private String verdict(Function<Water, Optional<Acceptance>> judge, Acceptance byBestGuess) {
+        boolean oneMind = source.corners().stream()
+                .map(judge)
+                .flatMap(Optional::stream)
+                .allMatch(check -> check.accepted() == byBestGuess.accepted());
+        if (!oneMind) {
+            return "within the intervals of the report it may be accepted or not";
+        }
+        return byBestGuess.accepted() ? "accepted" : "NOT accepted";
+    }
+
+    private List<Function<Water, Optional<Acceptance>>> checks() {
+        List<Function<Water, Optional<Acceptance>>> checks = new ArrayList<>();
+        checks.add(Trust::criterion);
         source.report().conductivity().filter(c -> c.getValue() > 0).ifPresent(conductivity -> {
-            checks.add(AcceptanceCriteria.cationsAgainstConductivity(balance, conductivity));
-            checks.add(AcceptanceCriteria.anionsAgainstConductivity(balance, conductivity));
-            checks.add(AcceptanceCriteria.solidsAgainstConductivity(residue, conductivity));
+            checks.add(water ->
+                    Optional.of(AcceptanceCriteria.cationsAgainstConductivity(water.ionBalance(), conductivity)));
+            checks.add(water ->
+                    Optional.of(AcceptanceCriteria.anionsAgainstConductivity(water.ionBalance(), conductivity)));
+            checks.add(water -> Optional.of(
+                    AcceptanceCriteria.solidsAgainstConductivity(water.residueAt180Celsius(), conductivity)));
         });
         source.report()
                 .dissolvedSolids()
-                .filter(solids -> residue.getValue() > 0)
-                .ifPresent(solids -> checks.add(AcceptanceCriteria.measuredSolids(solids, residue)));
+                .ifPresent(solids -> checks.add(water -> {
+                    MassConcentration residue = water.residueAt180Celsius();
+                    return residue.getValue() > 0
+                            ? Optional.of(AcceptanceCriteria.measuredSolids(solids, residue))
+                            : Optional.empty();
+                }));
         return checks;
     }
 

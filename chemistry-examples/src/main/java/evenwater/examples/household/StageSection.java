@@ -183,8 +183,8 @@ final class StageSection {
                         + "; sold in solution it is weaker: say its strength, such as '"
                         + dose.compound().name() + " 31 %'.");
             }
-            if (dose.name().contains("±")) {
-                page.say("A teaspoon is no balance: all that this dose adds is as uncertain as the spoon.");
+            if (dose.least() != dose) {
+                page.say("A teaspoon is no balance: the ranges hold for as much less or more as it may take.");
             }
             if (!dose.compound().caution().isEmpty()) {
                 page.say("Handling: " + dose.compound().name() + ": "

@@ -3,6 +3,7 @@ package evenwater.examples.household;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.water.HardnessCount;
 import evenwater.chemistry.water.HardnessForms;
 import evenwater.chemistry.water.Water;
@@ -48,6 +49,10 @@ final class TankSection {
                 + ". All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
                 + "judged, and no water is fit for fish while they are unknown.");
         trust.doubt().ifPresent(page::say);
+        if (stages.doses().anyMatch(Dosing::exceedsSolubility)) {
+            page.say(
+                    "Some of a dose stays undissolved, as said above: GH and KH are lower than these until it dissolves.");
+        }
         plants(page, gh, kh);
         fish(page, gh, kh);
         notJudged(page);

@@ -6,6 +6,7 @@ import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.water.IonBalance;
+import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +26,15 @@ final class Trust {
         return balance;
     }
 
-    /** Whether the ions balance; empty for brines, for which the criterion was not made. */
+    /** Whether the ions balance by the best guess; empty for brines, for which the criterion was not made. */
     Optional<Acceptance> criterion() {
+        return criterion(source.water());
+    }
+
+    /** The same for one of the waters that the report leaves open. */
+    static Optional<Acceptance> criterion(Water water) {
         try {
-            return Optional.of(AcceptanceCriteria.ionBalance(balance));
+            return Optional.of(AcceptanceCriteria.ionBalance(water.ionBalance()));
         } catch (NoAnswerException e) {
             return Optional.empty();
         }
@@ -43,14 +49,21 @@ final class Trust {
         return missing;
     }
 
-    /** True if the ions do not balance, and nothing that is missing could make them. */
+    /** True if the ions do not balance in any water that the report leaves open, and nothing that is missing could make them. */
     boolean isBroken() {
         boolean cationsPrevail = balance.difference().in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE) > 0;
-        List<String> couldMend = cationsPrevail
-                ? List.of("chloride", "sulfate", "alkalinity")
-                : List.of("calcium", "magnesium", "sodium", "potassium");
+        List<String> couldMend = new ArrayList<>(
+                cationsPrevail
+                        ? List.of("chloride", "sulfate", "alkalinity")
+                        : List.of("calcium", "magnesium", "sodium", "potassium"));
+        if (source.bounds(Water::alkalinity).openBelow()) {
+            couldMend.add("alkalinity"); // acid that nobody measured counts as a cation
+        }
         return missing().stream().noneMatch(couldMend::contains)
-                && criterion().filter(check -> !check.accepted()).isPresent();
+                && source.corners().stream()
+                        .allMatch(corner -> criterion(corner)
+                                .filter(check -> !check.accepted())
+                                .isPresent());
     }
 
     /** A warning for everything that is computed from such readings. */

@@ -291,4 +291,66 @@ class OwnReportTest {
         assertTrue(salty.contains("Infants: do not make up formula"), salty);
         assertFalse(flat(run(SIMPLE, "--no-treatment").out()).contains("Infants"));
     }
+
+    @Test
+    void hardnessIsToldOverItsRange() {
+        String out = flat(run("analyte,value,unit,as\nhardness,50-90,mg/L,CaCO3\nKH,1,°dKH,\n")
+                .out());
+        assertTrue(out.contains("= 4.09 gpg; it may be 2.80 to 5.04 °dH."), out);
+        assertTrue(out.contains("Class: soft to moderately hard (USGS), slightly hard to moderately hard"), out);
+        String open = flat(
+                run("analyte,value,unit,as\ncalcium,400,mg/L,\nKH,1,°dKH,\n").out());
+        assertTrue(
+                open.contains("Class: very hard (USGS), very hard (softening trade), hard (Germany), very hard"), open);
+        String least = flat(
+                run("analyte,value,unit,as\ncalcium,10,mg/L,\nKH,1,°dKH,\n").out());
+        assertTrue(least.contains("Class: soft or harder (USGS)"), least);
+    }
+
+    @Test
+    void aTitratedHardnessIsNeverToppedByItsOwnIron() {
+        String iron = "iron,5,mg/L,\nstrontium,2,mg/L,\n";
+        assertFalse(flat(run(SIMPLE + iron).out()).contains("as an EDTA titration sees them"));
+        String weighed = "analyte,value,unit,as\ncalcium,80,mg/L,\nmagnesium,10,mg/L,\n" + iron;
+        assertTrue(
+                flat(run(weighed).out()).contains("as an EDTA titration sees them: 14.13 °dH."),
+                run(weighed).out());
+    }
+
+    @Test
+    void theBalanceIsJudgedOverTheIntervals() {
+        String open = COMPLETE.formatted("<300");
+        String out = flat(run(open, "--no-treatment").out());
+        assertTrue(out.contains("within the intervals of the report it may be accepted or not"), out);
+    }
+
+    @Test
+    void acidMayBeWhatIsMissing() {
+        String acid = "analyte,value,unit,as\ncalcium,10,mg/L,\nmagnesium,2,mg/L,\nsodium,5,mg/L,\npotassium,1,mg/L,\n"
+                + "chloride,30,mg/L,\nsulfate,60,mg/L,\nalkalinity,0,meq/L,\npH,3.9,,\n";
+        String out = flat(run(acid, "--no-treatment").out());
+        assertTrue(out.contains("pH 3.9 means mineral acid: no alkalinity is only its upper bound"), out);
+        assertFalse(out.contains("NOT accepted"), out);
+        assertFalse(out.contains("Doubt every figure"), out);
+        assertTrue(out.contains("0.000 °dKH or less"), out);
+    }
+
+    @Test
+    void theSpoonGoesIntoTheRanges() {
+        String out = flat(run(SIMPLE, "--no-treatment").out());
+        String spooned = flat(run(
+                        SIMPLE + "sodium,10,mg/L,\n",
+                        "--dose=baking soda=2 tsp/40 US gal",
+                        "--dose=Epsom salt=1 tsp/40 US gal")
+                .out());
+        assertFalse(out.contains("spoon is no balance"), out);
+        // 2 × 4.6 g of NaHCO₃ in 151.4 L bring 16.63 mg/L of sodium, give or take a tenth
+        assertTrue(spooned.contains("sodium Na⁺ 26.63 1.16 24.97 to 28.29"), spooned);
+    }
+
+    @Test
+    void whatDoesNotDissolveIsNotJudgedInSilence() {
+        String out = flat(run(SIMPLE, "--dose=gypsum=30 g/10 L").out());
+        assertTrue(out.contains("GH and KH are lower than these until it dissolves"), out);
+    }
 }
