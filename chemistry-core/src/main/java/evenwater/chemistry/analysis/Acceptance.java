@@ -1,5 +1,7 @@
 package evenwater.chemistry.analysis;
 
+import java.util.Objects;
+
 /**
  * Whether a figure of an analysis lies where a published criterion wants it.
  *
@@ -11,6 +13,29 @@ package evenwater.chemistry.analysis;
  * @param source who says so
  */
 public record Acceptance(String criterion, double value, double low, double high, String unit, String source) {
+
+    /**
+     * Checks the figures.
+     *
+     * @param criterion see the record
+     * @param value see the record; finite
+     * @param low see the record
+     * @param high see the record; not below {@code low}
+     * @param unit see the record
+     * @param source see the record
+     */
+    public Acceptance {
+        Objects.requireNonNull(criterion, "criterion");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(source, "source");
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(criterion + " must be a finite number, but was " + value);
+        }
+        if (!(low <= high)) {
+            throw new IllegalArgumentException(
+                    "limits of " + criterion + " must be in order, but were " + low + " and " + high);
+        }
+    }
 
     /**
      * Tells whether the figure is accepted.

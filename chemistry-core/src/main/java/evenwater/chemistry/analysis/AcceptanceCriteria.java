@@ -101,7 +101,7 @@ public final class AcceptanceCriteria {
      * @param measured weighed residue
      * @param calculated sum of the ions with bicarbonate as carbonate; above 0
      * @return the check
-     * @throws IllegalArgumentException if the calculated solids are not positive
+     * @throws IllegalArgumentException if the calculated solids are not positive, or the measured negative
      */
     public static Acceptance measuredSolids(
             Quantity<MassConcentration> measured, Quantity<MassConcentration> calculated) {
@@ -109,23 +109,31 @@ public final class AcceptanceCriteria {
         if (!(sum > 0)) {
             throw new IllegalArgumentException("calculated dissolved solids must be positive, but were " + calculated);
         }
-        double ratio = MassConcentration.from(measured).in(MILLIGRAM_PER_LITRE) / sum;
+        double ratio = notNegative(measured, "measured") / sum;
         return new Acceptance("measured over calculated dissolved solids", ratio, 1.0, 1.2, "", SOURCE);
     }
 
     /**
      * Checks calculated dissolved solids against a measured conductivity: {@code solids / conductivity} from 0.55 to 0.7.
      *
-     * @param calculated sum of the ions with bicarbonate as carbonate
+     * @param calculated sum of the ions with bicarbonate as carbonate; 0 or more
      * @param conductivity at 25 °C; above 0
      * @return the check
-     * @throws IllegalArgumentException if the conductivity is not positive
+     * @throws IllegalArgumentException if the conductivity is not positive or the solids are negative
      */
     public static Acceptance solidsAgainstConductivity(
             Quantity<MassConcentration> calculated, Quantity<Conductivity> conductivity) {
-        double ratio = MassConcentration.from(calculated).in(MILLIGRAM_PER_LITRE) / positive(conductivity);
+        double ratio = notNegative(calculated, "calculated") / positive(conductivity);
         return new Acceptance(
                 "calculated dissolved solids in mg/L over conductivity in µS/cm", ratio, 0.55, 0.7, "", SOURCE);
+    }
+
+    private static double notNegative(Quantity<MassConcentration> solids, String which) {
+        double value = MassConcentration.from(solids).in(MILLIGRAM_PER_LITRE);
+        if (value < 0) {
+            throw new IllegalArgumentException(which + " dissolved solids must not be negative, but were " + solids);
+        }
+        return value;
     }
 
     private static double positive(Quantity<Conductivity> conductivity) {

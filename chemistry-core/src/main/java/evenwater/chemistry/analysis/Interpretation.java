@@ -5,6 +5,7 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -98,7 +99,8 @@ public final class Interpretation {
      * @throws NoAnswerException if a treatment has no answer for the water, or for one that the report leaves open as well
      */
     public <Q extends WaterQuantity<Q>> Bounds<Q> bounds(Function<Water, Q> result) {
-        Q value = result.apply(water);
+        Objects.requireNonNull(result, "result");
+        Q value = Objects.requireNonNull(result.apply(water), "result for the water");
         Function<Water, Q> other = corner -> atCorner(result, corner);
         Q low = value;
         Q high = value;
@@ -167,8 +169,10 @@ public final class Interpretation {
      *
      * @param ion a reference form
      * @return false if its total in {@link #water} is zero or assumed for want of a reading
+     * @throws IllegalArgumentException if the ion has no total of its own, as bicarbonate and carbonate in the alkalinity
      */
     public boolean isMeasured(Ion ion) {
+        water.total(ion);
         return measured.contains(ion);
     }
 }

@@ -27,6 +27,8 @@ final class IonRowReader {
     /** How many of them are a milligram per kilogram. */
     private static final Map<String, Integer> BY_MASS = Map.of("mg/kg", 1, "µg/kg", 1000, "ug/kg", 1000, "μg/kg", 1000);
 
+    private static final List<String> PARTS = List.of("ppm", "ppb");
+
     private static final Formula CALCIUM_CARBONATE = Formula.parse("CaCO3");
 
     private final ReportOptions options;
@@ -41,6 +43,17 @@ final class IonRowReader {
         this.analyte = analyte;
         this.ion = Objects.requireNonNull(analyte.ion());
         this.value = value;
+    }
+
+    static void refuseUnknownUnit(String unit) {
+        String lower = unit.toLowerCase(Locale.ROOT);
+        if (lower.contains("eq/") || lower.contains("val/")) {
+            EquivalentConcentration.parseUnit(unit);
+        } else if (lower.contains("mol/")) {
+            AmountConcentration.parseUnit(unit);
+        } else if (!BY_MASS.containsKey(lower) && !GRAINS.contains(lower) && !PARTS.contains(lower)) {
+            MassConcentration.parseUnit(unit);
+        }
     }
 
     double millimolesPerLitre(StatedUnit stated) {
@@ -69,7 +82,7 @@ final class IonRowReader {
         if (GRAINS.contains(lower) && basis.hasSameAtomsAs(CALCIUM_CARBONATE)) {
             return grains(lower, unit, basis);
         }
-        if (lower.equals("ppm") || lower.equals("ppb")) {
+        if (PARTS.contains(lower)) {
             notes.accept(analyte.name() + " in " + lower + " read as " + massUnit(lower, unit));
         }
         return mass(value, massUnit(lower, unit), basis);

@@ -60,7 +60,7 @@ public final class LabReport {
      *     contradicts another; or if no row can be used
      */
     public static LabReport read(List<ReportRow> rows, ReportOptions options) {
-        Objects.requireNonNull(rows, "rows");
+        Objects.requireNonNull(rows, "rows").forEach(row -> Objects.requireNonNull(row, "row"));
         Objects.requireNonNull(options, "options");
         boolean decimalCommas = rows.stream().anyMatch(row -> ReportNumber.needsDecimalComma(row.value()));
         Set<String> notes = new LinkedHashSet<>();

@@ -81,19 +81,12 @@ public final class ReportOptions {
      * @param analyte such as "hardness"
      * @param unit such as "°fH"
      * @return the options
-     * @throws UnusableReportException if the analyte is not known
+     * @throws UnusableReportException if the analyte is not known, or not stated in that unit
      */
     public ReportOptions unit(String analyte, String unit) {
-        return new ReportOptions(
-                decimalSign,
-                bases,
-                added(
-                        units,
-                        known(analyte),
-                        Objects.requireNonNull(unit, "unit").strip()),
-                names,
-                ignored,
-                density);
+        String meant = Objects.requireNonNull(unit, "unit").strip();
+        RowReader.refuseUnknownUnit(found(analyte), meant);
+        return new ReportOptions(decimalSign, bases, added(units, known(analyte), meant), names, ignored, density);
     }
 
     /**
@@ -130,14 +123,15 @@ public final class ReportOptions {
     /**
      * Says how dense the water is, for readings by mass (mg/kg).
      *
-     * @param ofWater such as 0.997 kg/L; above 0
+     * @param ofWater such as 0.997 kg/L; 0.5 to 2 kg/L
      * @return the options
-     * @throws IllegalArgumentException if it is not positive
+     * @throws IllegalArgumentException if no water is so dense
      */
     public ReportOptions density(Quantity<MassConcentration> ofWater) {
         MassConcentration stated = MassConcentration.from(ofWater);
-        if (!(stated.in(MassConcentration.KILOGRAM_PER_LITRE) > 0)) {
-            throw new IllegalArgumentException("density must be positive, but was " + stated);
+        double kilograms = stated.in(MassConcentration.KILOGRAM_PER_LITRE);
+        if (!(kilograms >= 0.5 && kilograms <= 2)) {
+            throw new IllegalArgumentException("density of a water must be from 0.5 to 2 kg/L, but was " + stated);
         }
         return new ReportOptions(decimalSign, bases, units, names, ignored, Optional.of(stated));
     }
@@ -160,6 +154,10 @@ public final class ReportOptions {
     }
 
     private static String known(String analyte) {
+        return found(analyte).name();
+    }
+
+    private static Analyte found(String analyte) {
         return AnalyteNames.find(Objects.requireNonNull(analyte, "analyte"))
                 .orElseThrow(() -> new UnusableReportException(
                         0,
@@ -167,8 +165,7 @@ public final class ReportOptions {
                                 + AnalyteNames.near(analyte)
                                         .map(n -> ": did you mean " + n + "?")
                                         .orElse("")))
-                .analyte()
-                .name();
+                .analyte();
     }
 
     DecimalSign decimalSign() {

@@ -16,13 +16,16 @@ public record ReportRow(int line, String analyte, String value, String unit, Str
     /**
      * Checks that nothing is null and strips blanks.
      *
-     * @param line see the record
+     * @param line see the record; 1 or more
      * @param analyte see the record
      * @param value see the record
      * @param unit see the record
      * @param as see the record
      */
     public ReportRow {
+        if (line < 1) {
+            throw new IllegalArgumentException("line of a row must be 1 or more, but was " + line);
+        }
         analyte = stripped(Objects.requireNonNull(analyte, "analyte"));
         value = stripped(Objects.requireNonNull(value, "value"));
         unit = stripped(Objects.requireNonNull(unit, "unit"));

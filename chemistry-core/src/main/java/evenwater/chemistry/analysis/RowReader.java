@@ -209,7 +209,7 @@ final class RowReader {
 
     /** The unit that the caller settles on where a row has none, or one that may be two; never instead of an unknown one. */
     static String settled(ReportOptions options, Analyte analyte, UnreadableTextException refusal) {
-        if (refusal.problem().startsWith("unknown unit")) {
+        if (isUnknownUnit(refusal)) {
             throw refusal;
         }
         return options.unitOf(analyte).orElseThrow(() -> refusal);
@@ -228,6 +228,33 @@ final class RowReader {
                 throw e;
             }
             return alone;
+        }
+    }
+
+    private static boolean isUnknownUnit(UnreadableTextException refusal) {
+        return refusal.problem().startsWith("unknown unit");
+    }
+
+    /** Refuses a unit of an option that no row of the analyte could have. */
+    static void refuseUnknownUnit(Analyte analyte, String unit) {
+        try {
+            switch (analyte.kind()) {
+                case ION, BICARBONATE, CARBONATE, HYDROXIDE -> IonRowReader.refuseUnknownUnit(unit);
+                case HARDNESS, CALCIUM_HARDNESS, MAGNESIUM_HARDNESS, CARBONATE_HARDNESS -> Hardness.parseUnit(unit);
+                case COMPENSATED_HARDNESS -> CompensatedHardness.parseUnit(unit);
+                case ALKALINITY -> Alkalinity.parseUnit(unit);
+                case CONDUCTIVITY -> Conductivity.parseUnit(unit);
+                case TEMPERATURE -> WaterUnits.parseTemperature("25 " + unit);
+                case DISSOLVED_SOLIDS -> MassConcentration.parseUnit(unit);
+                case PH, AMBIGUOUS, UNUSED ->
+                    throw new UnusableReportException(0, "no unit to settle for " + analyte.name());
+            }
+        } catch (UnreadableTextException e) {
+            if (!isUnknownUnit(e)) {
+                return; // an option may state the basis as well
+            }
+            throw new UnusableReportException(
+                    0, "unit '" + unit + "' of " + analyte.name() + " in an option: " + e.problem());
         }
     }
 

@@ -18,8 +18,13 @@ public final class CompensatedSum {
      * @param weight small integers such as charge numbers; no unit; the products with {@code value} should be exact or nearly so
      * @param value amounts, any one unit; same length as {@code weight}
      * @return the sum in the unit of {@code value}; 0 for empty arrays
+     * @throws IllegalArgumentException if the lengths differ
      */
     public static double ofProducts(double[] weight, double[] value) {
+        if (weight.length != value.length) {
+            throw new IllegalArgumentException(
+                    "weights and values must be as many, but were " + weight.length + " and " + value.length);
+        }
         double sum = 0;
         double lost = 0;
         for (int i = 0; i < value.length; i++) {

@@ -35,7 +35,7 @@ public final class SofteningKernel {
      * @param raw hardness of the raw water, any unit of hardness; above {@code soft}
      * @param soft hardness behind the softener, same unit; 0 or more
      * @param target wanted hardness, same unit; from {@code soft} to {@code raw}
-     * @return the share of raw water; no unit, 0 to 1
+     * @return the share of raw water; no unit, 0 to 1; without meaning where {@code raw} is {@code soft}
      */
     public static double bypassShare(double raw, double soft, double target) {
         return (target - soft) / (raw - soft);

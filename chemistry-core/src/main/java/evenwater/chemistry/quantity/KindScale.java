@@ -138,6 +138,10 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         double zero = converter.convert(0.0);
         // 1000 steps keep the digits that one step would lose beside an offset such as 273.15
         double toBase = zero == 0 ? converter.convert(1.0) : (converter.convert(1000.0) - zero) / 1000;
+        if (!(toBase > 0 && toBase <= Double.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    nameOf(kind) + " cannot be stated in " + foreign + ", which is " + toBase + " times " + base);
+        }
         return new KindScale<>(kind, foreign, coherent, toBase, zero == 0 ? 0 : zero / toBase);
     }
 

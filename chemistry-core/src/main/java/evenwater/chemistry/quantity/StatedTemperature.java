@@ -19,6 +19,20 @@ final class StatedTemperature extends WaterQuantity<Temperature> implements Temp
         }
     }
 
+    /** Restates a temperature of another library; one that it calls relative, such as 5 °C warmer, is a difference in kelvin. */
+    static WaterQuantity<Temperature> adopt(Quantity<Temperature> foreign) {
+        return WaterQuantity.adopt(foreign, Temperature.class, (value, unit) -> {
+            boolean relative = foreign.getScale() == Scale.RELATIVE;
+            double kelvins = relative ? KindScale.of(unit, Temperature.class, Coherent.KELVIN).toBase : 1;
+            return new StatedTemperature(value * kelvins, relative ? WaterUnits.KELVIN : unit);
+        });
+    }
+
+    @Override
+    WaterQuantity<Temperature> adoptForeign(Quantity<Temperature> foreign) {
+        return adopt(foreign);
+    }
+
     @Override
     StatedTemperature make(double value, Unit<Temperature> unit) {
         return new StatedTemperature(value, unit);

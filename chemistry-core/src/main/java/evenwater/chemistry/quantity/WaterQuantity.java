@@ -84,6 +84,7 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      * @param unit a unit of this kind
      * @return the restated quantity
      * @throws IllegalArgumentException if the unit belongs to another kind or dimension
+     * @throws ArithmeticException if the value does not fit into a double
      */
     @Override
     public final Q to(Unit<Q> unit) {
@@ -95,7 +96,7 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param addend a quantity of the same kind, ours or foreign, in any unit
      * @return the sum
-     * @throws IllegalArgumentException if the addend is of another kind
+     * @throws IllegalArgumentException if the addend is of another kind, or the sum does not fit into a double
      */
     @Override
     public Q add(Quantity<Q> addend) {
@@ -107,7 +108,7 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param subtrahend a quantity of the same kind, ours or foreign, in any unit
      * @return the difference; may be negative
-     * @throws IllegalArgumentException if the subtrahend is of another kind
+     * @throws IllegalArgumentException if the subtrahend is of another kind, or the difference does not fit into a double
      */
     @Override
     public Q subtract(Quantity<Q> subtrahend) {
@@ -119,6 +120,7 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param factor no unit; finite
      * @return the product
+     * @throws IllegalArgumentException if the factor is not finite, or the product does not fit into a double
      * @throws ArithmeticException if its unit has a zero of its own, as °C: 20 °C times 2 is not 40 °C
      */
     public final Q multiply(double factor) {
@@ -136,6 +138,7 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param divisor no unit; finite, not 0
      * @return the quotient
+     * @throws IllegalArgumentException if the divisor is 0 or not finite, or the quotient does not fit into a double
      * @throws ArithmeticException if its unit has a zero of its own, as °C
      */
     public final Q divide(double divisor) {
@@ -169,14 +172,17 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      *
      * @param that a quantity of the same kind, ours or foreign, in any unit; not 0
      * @return the ratio; no unit
-     * @throws IllegalArgumentException if {@code that} is 0 or of another kind
+     * @throws IllegalArgumentException if {@code that} is 0 or of another kind, or the ratio does not fit into a double
      */
     public final double ratioTo(Quantity<Q> that) {
         WaterQuantity<Q> divisor = read(that);
-        if (divisor.inBase() == 0) {
+        boolean ordinary = isOrdinary() && divisor.isOrdinary();
+        double denominator = ordinary ? divisor.inBase() : divisor.value;
+        if (denominator == 0) {
             throw new IllegalArgumentException("ratio of " + this + " to " + divisor + " is not defined");
         }
-        return finite(inBase() / divisor.inBase(), "ratio to " + divisor);
+        double numerator = ordinary ? inBase() : value * (scale.toBase / divisor.scale.toBase);
+        return finite(numerator / denominator, "ratio to " + divisor);
     }
 
     @Override
@@ -238,7 +244,16 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      */
     @Override
     public final int compareTo(Quantity<Q> that) {
-        return Double.compare(inBase(), read(that).inBase());
+        WaterQuantity<Q> other = read(that);
+        return isOrdinary() && other.isOrdinary()
+                ? Double.compare(inBase(), other.inBase())
+                : Double.compare(value * (scale.toBase / other.scale.toBase), other.value);
+    }
+
+    /** Whether the size fits into a double in coherent units as well; 1.7e308 kg/L does not. */
+    private boolean isOrdinary() {
+        double base = Math.abs(inBase());
+        return base <= Double.MAX_VALUE && (base >= Double.MIN_NORMAL || value == 0 || scale.offset != 0);
     }
 
     /** Reads any quantity of this kind once, at the border. */
@@ -246,7 +261,12 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
     final WaterQuantity<Q> read(Quantity<Q> that) {
         return that instanceof WaterQuantity<?> ours && ours.scale.kind == scale.kind
                 ? (WaterQuantity<Q>) ours
-                : (WaterQuantity<Q>) adopt(that, scale.kind, this::make);
+                : adoptForeign(that);
+    }
+
+    @SuppressWarnings("unchecked") // what a kind makes is of the kind
+    WaterQuantity<Q> adoptForeign(Quantity<Q> foreign) {
+        return (WaterQuantity<Q>) adopt(foreign, scale.kind, this::make);
     }
 
     /** Restates a quantity of another library; refuses one of ours, which is of another kind, also through raw types. */
@@ -256,7 +276,9 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
             throw new IllegalArgumentException("expected a quantity of kind " + KindScale.nameOf(kind) + ", but was "
                     + ours + ", of kind " + KindScale.nameOf(ours.scale.kind));
         }
-        return maker.make(foreign.getValue().doubleValue(), foreign.getUnit());
+        double value = Objects.requireNonNull(foreign.getValue(), "value of the quantity")
+                .doubleValue();
+        return maker.make(value, Objects.requireNonNull(foreign.getUnit(), "unit of the quantity"));
     }
 
     private double finite(double number, String name) {

@@ -197,12 +197,10 @@ public final class WaterUnits {
      * Returns any library's temperature as ours.
      *
      * @param quantity a temperature
-     * @return the same statement
+     * @return the same statement; a difference in kelvin if the other library calls it relative
      */
     public static WaterQuantity<Temperature> temperature(Quantity<Temperature> quantity) {
-        return quantity instanceof StatedTemperature ours
-                ? ours
-                : WaterQuantity.adopt(quantity, Temperature.class, WaterUnits::temperature);
+        return quantity instanceof StatedTemperature ours ? ours : StatedTemperature.adopt(quantity);
     }
 
     /**

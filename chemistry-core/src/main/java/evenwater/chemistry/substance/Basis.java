@@ -31,6 +31,12 @@ final class Basis {
         return mass / ionsPerBasis(ion, basis);
     }
 
+    /** NH₄NO₃ is as much ammonium as nitrate: by atoms it would be two of either. */
+    private static boolean isOfTwoKindsOfNitrogen(Formula basis) {
+        return basis.elements().equals(EnumSet.of(Element.HYDROGEN, Element.NITROGEN, Element.OXYGEN))
+                && basis.count(Element.NITROGEN) > 1;
+    }
+
     /** Moles of the ion that the atoms of one mole of the basis stand for. */
     private static double ionsPerBasis(Ion ion, Formula basis) {
         Set<Element> shared = keyElements(ion.formula());
@@ -38,6 +44,10 @@ final class Basis {
         if (shared.isEmpty()) {
             throw new IllegalArgumentException(ion + " cannot be expressed as " + basis
                     + ": they share no element other than hydrogen and oxygen");
+        }
+        if (isOfTwoKindsOfNitrogen(basis)) {
+            throw new IllegalArgumentException(ion + " cannot be expressed as " + basis
+                    + ": its nitrogen is of two kinds, as N or as itself it can");
         }
         double ratio = Double.NaN;
         for (Element element : shared) {

@@ -176,6 +176,10 @@ public final class Compound {
      * @throws IllegalArgumentException if the charges do not cancel, or atoms other than those of water are lost or made
      */
     public static Compound of(String name, Formula formula, Map<Ion, Integer> ions) {
+        Objects.requireNonNull(ions, "ions").forEach((ion, number) -> {
+            Objects.requireNonNull(ion, "ion of " + name);
+            Objects.requireNonNull(number, "number of " + ion + " in " + name);
+        });
         return new Compound(name, formula, ions, null, null, "", 1);
     }
 
@@ -256,7 +260,8 @@ public final class Compound {
         return strength == 1
                 ? name
                 : name + " "
-                        + WaterUnits.share(100 * strength, WaterUnits.PERCENT).toText(Locale.ROOT, 4);
+                        + WaterUnits.share(100 * strength, WaterUnits.PERCENT)
+                                .toText(Locale.ROOT, strength < 0.9999 ? 4 : 15);
     }
 
     /**

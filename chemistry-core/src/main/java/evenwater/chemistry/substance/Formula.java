@@ -5,6 +5,7 @@ import evenwater.chemistry.quantity.UnreadableTextException;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,7 @@ public final class Formula {
      * @throws UnreadableTextException if it cannot be read; names the position
      */
     public static Formula parse(String text) {
-        return new FormulaReader(text).read();
+        return new FormulaReader(Objects.requireNonNull(text, "text")).read();
     }
 
     /**

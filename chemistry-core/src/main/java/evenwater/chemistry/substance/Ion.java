@@ -175,7 +175,11 @@ public final class Ion implements Comparable<Ion> {
     }
 
     /**
-     * Returns an ion that exchanges no protons between the pH of the water and the end point of an alkalinity titration.
+     * Returns an ion of your own.
+     *
+     * <p>One that differs from a constant by protons alone, such as HSO₄⁻ from SO₄²⁻, is counted in the reference form of that constant.
+     * Any other is taken to exchange no protons between the pH of the water and the end point of an alkalinity titration, unless
+     * {@link #countedAs} says otherwise.
      *
      * @param name in words, for messages
      * @param formula with its charge
@@ -185,7 +189,7 @@ public final class Ion implements Comparable<Ion> {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(formula, "formula");
         Ion constant = byAtoms(formula);
-        return constant != null ? constant : known(new Ion(name, formula, null, Integer.MAX_VALUE));
+        return constant != null ? constant : new Ion(name, formula, countedByProtons(formula), Integer.MAX_VALUE);
     }
 
     /**
@@ -218,6 +222,19 @@ public final class Ion implements Comparable<Ion> {
     private static Ion known(Ion ion) {
         int i = BUILT_IN.indexOf(ion);
         return i < 0 ? ion : BUILT_IN.get(i);
+    }
+
+    /** The reference form of a constant that has more or fewer protons and is the same for the rest. */
+    private static @Nullable Ion countedByProtons(Formula formula) {
+        for (Ion ion : BUILT_IN) {
+            double protons = formula.count(Element.HYDROGEN) - ion.formula.count(Element.HYDROGEN);
+            if (formula.chargeNumber() - ion.chargeNumber() == protons
+                    && formula.count(Element.OXYGEN) == ion.formula.count(Element.OXYGEN)
+                    && Basis.sameAtomsButHydrogenAndOxygen(formula, ion.formula)) {
+                return ion.referenceForm;
+            }
+        }
+        return null;
     }
 
     private static @Nullable Ion byAtoms(Formula formula) {

@@ -58,10 +58,11 @@ public final class Blending implements Treatment {
      * @param hardness calcium and magnesium of the blend; between those of the two waters
      * @param other the other water
      * @return the treatment
+     * @throws IllegalArgumentException if the hardness is negative
      */
     public static Blending reaching(Quantity<Hardness> hardness, Water other) {
         Objects.requireNonNull(other, "other");
-        Hardness wanted = Hardness.from(hardness);
+        Hardness wanted = wanted(hardness);
         return new Blending(
                 source -> other, source -> shareFor(wanted, source, other), "blend with another water for " + wanted);
     }
@@ -79,6 +80,14 @@ public final class Blending implements Treatment {
                 source -> pure.with(source.temperature()),
                 source -> shareOfPure,
                 "dilution with " + percent(shareOfPure, "the pure") + " of pure water");
+    }
+
+    static Hardness wanted(Quantity<Hardness> hardness) {
+        Hardness wanted = Hardness.from(hardness);
+        if (wanted.getValue() < 0) {
+            throw new IllegalArgumentException("wanted hardness must not be negative, but was " + wanted);
+        }
+        return wanted;
     }
 
     static String percent(double share, String which) {

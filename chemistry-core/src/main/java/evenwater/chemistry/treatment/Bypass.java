@@ -47,10 +47,11 @@ public final class Bypass implements Treatment {
      * @param treatment what the raw water goes past
      * @param hardness calcium and magnesium of the blend; between those of raw and treated water
      * @return the treatment with its bypass
+     * @throws IllegalArgumentException if the hardness is negative
      */
     public static Bypass around(Treatment treatment, Quantity<Hardness> hardness) {
         Objects.requireNonNull(treatment, "treatment");
-        Hardness wanted = Hardness.from(hardness);
+        Hardness wanted = Blending.wanted(hardness);
         return new Bypass(treatment, both -> Blending.shareFor(wanted, both.treated, both.raw), "bypass for " + wanted);
     }
 

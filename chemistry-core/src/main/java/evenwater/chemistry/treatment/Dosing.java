@@ -84,7 +84,7 @@ public final class Dosing implements Treatment {
                         "mass of a teaspoon of " + compound.name() + " is not known: weigh it"));
         if (!(teaspoons >= 0)) {
             throw new IllegalArgumentException(
-                    "teaspoons of " + compound.name() + " must not be negative, but were " + teaspoons);
+                    "teaspoons of " + compound.name() + " must be 0 or more, but were " + teaspoons);
         }
         return new Dosing(
                 compound,
@@ -150,6 +150,9 @@ public final class Dosing implements Treatment {
             throw new IllegalArgumentException(compound.name()
                     + (each == 0 ? " does not move " : each > 0 ? " only raises " : " only lowers ") + what
                     + ", so it cannot change it by " + rise);
+        }
+        if (!(volume.in(WaterUnits.LITRE) > 0)) {
+            throw new IllegalArgumentException("volume of the water must be positive, but was " + volume);
         }
         WaterQuantity<Mass> mass = WaterUnits.mass(gramsPerLitre * volume.in(WaterUnits.LITRE), WaterUnits.GRAM);
         return new Dosing(compound, mass, volume, mass.toText(Locale.ROOT, 4), 0);

@@ -251,7 +251,7 @@ public final class ReverseOsmosis implements Treatment {
     }
 
     static String percent(double share) {
-        return WaterUnits.share(100 * share, WaterUnits.PERCENT).toText(Locale.ROOT, 4);
+        return WaterUnits.share(100 * share, WaterUnits.PERCENT).toText(Locale.ROOT, share < 0.9999 ? 4 : 15);
     }
 
     /** Returns the name. */

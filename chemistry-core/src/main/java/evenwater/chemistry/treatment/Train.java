@@ -3,6 +3,7 @@ package evenwater.chemistry.treatment;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -26,7 +27,7 @@ public final class Train implements Treatment {
      * @return the train
      */
     public static Train of(Treatment... treatments) {
-        return new Train(List.of(treatments));
+        return of(Arrays.asList(Objects.requireNonNull(treatments, "treatments")));
     }
 
     /**
@@ -36,6 +37,7 @@ public final class Train implements Treatment {
      * @return the train
      */
     public static Train of(List<Treatment> treatments) {
+        Objects.requireNonNull(treatments, "treatments").forEach(one -> Objects.requireNonNull(one, "treatment"));
         return new Train(List.copyOf(treatments));
     }
 

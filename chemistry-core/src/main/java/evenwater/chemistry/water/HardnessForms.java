@@ -4,6 +4,7 @@ import static evenwater.chemistry.quantity.Hardness.MILLIMOLE_PER_LITRE;
 
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
+import java.util.Objects;
 
 /**
  * The hardness of a water in its forms.
@@ -26,6 +27,25 @@ public record HardnessForms(
         Hardness magnesium,
         Hardness carbonate,
         Hardness nonCarbonate) {
+
+    /**
+     * Checks that nothing is null.
+     *
+     * @param counted see the record
+     * @param total see the record
+     * @param calcium see the record
+     * @param magnesium see the record
+     * @param carbonate see the record
+     * @param nonCarbonate see the record
+     */
+    public HardnessForms {
+        Objects.requireNonNull(counted, "counted");
+        Objects.requireNonNull(total, "total");
+        Objects.requireNonNull(calcium, "calcium");
+        Objects.requireNonNull(magnesium, "magnesium");
+        Objects.requireNonNull(carbonate, "carbonate");
+        Objects.requireNonNull(nonCarbonate, "nonCarbonate");
+    }
 
     static HardnessForms of(Balance balance, HardnessCount counted) {
         double total = 0;

@@ -3,6 +3,7 @@ package evenwater.chemistry.water;
 import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 
 import evenwater.chemistry.quantity.EquivalentConcentration;
+import java.util.Objects;
 
 /**
  * The measured charges of a water on both sides.
@@ -14,6 +15,23 @@ import evenwater.chemistry.quantity.EquivalentConcentration;
  * @param anions sum of the anions in meq/L, without sign
  */
 public record IonBalance(EquivalentConcentration cations, EquivalentConcentration anions) {
+
+    /**
+     * Checks that both are there and none is negative.
+     *
+     * @param cations see the record; 0 or more
+     * @param anions see the record; 0 or more
+     */
+    public IonBalance {
+        refuseNegative(Objects.requireNonNull(cations, "cations"), "cations");
+        refuseNegative(Objects.requireNonNull(anions, "anions"), "anions");
+    }
+
+    private static void refuseNegative(EquivalentConcentration sum, String name) {
+        if (sum.getValue() < 0) {
+            throw new IllegalArgumentException("sum of " + name + " must not be negative, but was " + sum);
+        }
+    }
 
     static IonBalance of(Balance balance) {
         double cations = Math.max(0, -balance.alkalinity);

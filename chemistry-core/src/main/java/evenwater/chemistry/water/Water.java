@@ -236,7 +236,7 @@ public final class Water {
      * @return total, calcium, magnesium, carbonate and non-carbonate hardness
      */
     public HardnessForms hardnessForms(HardnessCount counted) {
-        return HardnessForms.of(balance, counted);
+        return HardnessForms.of(balance, Objects.requireNonNull(counted, "counted"));
     }
 
     /**

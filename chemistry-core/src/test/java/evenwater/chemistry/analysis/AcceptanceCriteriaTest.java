@@ -176,6 +176,21 @@ class AcceptanceCriteriaTest {
         assertTrue(new Acceptance("x", 800 * (1 + 5e-10), -800, 800, "", "").accepted());
         assertFalse(new Acceptance("x", 0.2000001, -0.2, 0.2, "", "").accepted());
         assertFalse(new Acceptance("x", -0.2000001, -0.2, 0.2, "", "").accepted());
-        assertFalse(new Acceptance("x", Double.NaN, -0.2, 0.2, "", "").accepted());
+    }
+
+    @Test
+    void figuresThatAreNoneAreRefused() {
+        assertIllegal("x must be a finite number, but was NaN", () -> new Acceptance("x", Double.NaN, 0, 1, "", ""));
+        assertIllegal(
+                "limits of x must be in order, but were 1.0 and 0.0", () -> new Acceptance("x", 0.5, 1, 0, "", ""));
+        assertIllegal(
+                "measured dissolved solids must not be negative, but were -1 mg/L",
+                () -> AcceptanceCriteria.measuredSolids(milligrams(-1), milligrams(1)));
+        assertIllegal(
+                "calculated dissolved solids must not be negative, but were -1 mg/L",
+                () -> AcceptanceCriteria.solidsAgainstConductivity(milligrams(-1), microsiemens(1)));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> AcceptanceCriteria.solidsAgainstConductivity(milligrams(1e300), microsiemens(1e-300)));
     }
 }

@@ -9,6 +9,7 @@ import static evenwater.chemistry.analysis.Reports.millimoles;
 import static evenwater.chemistry.analysis.Reports.read;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.substance.Ion;
@@ -215,10 +216,33 @@ class ReportOptionsTest {
     }
 
     @Test
-    void aDensityIsPositive() {
+    void aDensityIsThatOfAWater() {
         assertIllegal(
-                "density must be positive, but was 0 kg/L",
+                "density of a water must be from 0.5 to 2 kg/L, but was 0 kg/L",
                 () -> NONE.density(MassConcentration.of(0, MassConcentration.KILOGRAM_PER_LITRE)));
+        assertIllegal(
+                "density of a water must be from 0.5 to 2 kg/L, but was 998 kg/L",
+                () -> NONE.density(MassConcentration.of(998, MassConcentration.KILOGRAM_PER_LITRE)));
+    }
+
+    @Test
+    void aUnitOfAnOptionMustBeOne() {
+        for (String analyte : List.of(
+                "hardness", "compensated hardness", "alkalinity", "conductivity", "temperature", "TDS", "sodium")) {
+            UnusableReportException e =
+                    assertThrows(UnusableReportException.class, () -> NONE.unit(analyte, "bananas"), analyte);
+            assertTrue(e.getMessage().startsWith("unit 'bananas' of "), e.getMessage());
+            assertTrue(e.getMessage().contains(" in an option: unknown unit"), e.getMessage());
+        }
+        for (String unit : List.of("mg/L", "ppm", "mg/kg", "gr/gal", "meq/L", "mmol/L")) {
+            NONE.unit("sodium", unit); // or it throws
+        }
+        assertThrows(UnusableReportException.class, () -> NONE.unit("sodium", "bananameq/L"));
+        assertThrows(UnusableReportException.class, () -> NONE.unit("sodium", "bananamol/L"));
+        assertEquals(
+                "no unit to settle for pH",
+                assertThrows(UnusableReportException.class, () -> NONE.unit("pH", "mg/L"))
+                        .getMessage());
     }
 
     @Test

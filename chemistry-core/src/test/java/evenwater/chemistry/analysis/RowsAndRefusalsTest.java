@@ -3,6 +3,9 @@ package evenwater.chemistry.analysis;
 import static evenwater.chemistry.analysis.Reports.assertNullRefused;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.testing.Refused;
+import java.util.Collections;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,5 +87,22 @@ class RowsAndRefusalsTest {
         assertEquals(distance, EditDistance.between(a, b, 3));
         assertEquals(distance, EditDistance.between(b, a, 3));
         assertEquals(Math.min(1, distance), EditDistance.between(a, b, 1));
+    }
+
+    @Test
+    void aRowStandsInALine() {
+        Refused.argument("line of a row must be 1 or more, but was 0", () -> new ReportRow(0, "a", "1", "", ""));
+        Refused.asNull("reason", () -> new UnusedRow(new ReportRow(1, "a", "1", "", ""), null));
+    }
+
+    @Test
+    void nullInAReportIsNamed() {
+        Refused.asNull("row", () -> LabReport.read(Collections.singletonList(null), ReportOptions.none()));
+        Interpretation read = Reports.interpreted("sodium | 1 | mmol/L");
+        Refused.asNull("result", () -> read.bounds(null));
+        Refused.asNull("ion", () -> read.isMeasured(null));
+        Refused.argument(
+                "HCO₃⁻ has no total of its own: it is counted in inorganic carbon and alkalinity",
+                () -> read.isMeasured(Ion.BICARBONATE));
     }
 }

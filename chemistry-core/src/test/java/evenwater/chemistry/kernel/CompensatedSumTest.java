@@ -2,6 +2,7 @@ package evenwater.chemistry.kernel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import evenwater.chemistry.testing.Refused;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
@@ -42,5 +43,12 @@ class CompensatedSumTest {
     void whatIsLostFirstIsFoundLast() {
         assertEquals(0x1p-60, sum(1, 0x1p-60, -1));
         assertEquals(-0x1p-60, sum(-0x1p-60, 1, -1));
+    }
+
+    @Test
+    void weightsAndValuesMustBeAsMany() {
+        Refused.argument(
+                "weights and values must be as many, but were 1 and 2",
+                () -> CompensatedSum.ofProducts(new double[1], new double[2]));
     }
 }

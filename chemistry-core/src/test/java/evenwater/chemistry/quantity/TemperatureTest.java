@@ -203,4 +203,19 @@ class TemperatureTest {
                 () -> temperature(1.5e308, CELSIUS).in(FAHRENHEIT));
         assertRefused("temperature must be a finite number, but was NaN °C", () -> temperature(Double.NaN, CELSIUS));
     }
+
+    @Test
+    void whatAnotherLibraryCallsRelativeIsADifference() {
+        Quantity<Temperature> warmer = Quantities.getQuantity(5, Units.CELSIUS, Quantity.Scale.RELATIVE);
+        assertEquals(5, temperature(warmer).in(KELVIN), PROMISED);
+        assertEquals(
+                25, WaterUnits.temperature(temperature(20, CELSIUS).add(warmer)).in(CELSIUS), PROMISED);
+        assertEquals(
+                15,
+                WaterUnits.temperature(temperature(20, CELSIUS).subtract(warmer))
+                        .in(CELSIUS),
+                PROMISED);
+        Quantity<Temperature> absolute = Quantities.getQuantity(5, Units.CELSIUS);
+        assertEquals(278.15, temperature(absolute).in(KELVIN));
+    }
 }

@@ -19,12 +19,14 @@ import java.util.Optional;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tech.units.indriya.function.AbstractConverter;
 import tech.units.indriya.function.ExpConverter;
 import tech.units.indriya.function.LogConverter;
 import tech.units.indriya.quantity.Quantities;
@@ -248,5 +250,62 @@ class UnitOfOthersTest {
                 "alkalinity cannot be stated in °dH, a unit of hardness",
                 () -> Alkalinity.of(1, Unchecked.unit(behind)));
         assertEquals(Optional.empty(), WaterUnits.ucumCode(behind.multiply(2)));
+    }
+
+    @Test
+    void aUnitOfNoSizeIsRefused() {
+        Unit<Mass> nothing = new TransformedUnit<>("nothing", Units.KILOGRAM, new Zero());
+        assertRefused("mass cannot be stated in nothing, which is 0.0 times kg", () -> WaterUnits.mass(1, nothing));
+    }
+
+    /** A converter that makes nothing of everything. */
+    private static final class Zero extends AbstractConverter {
+
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean isIdentity() {
+            return false;
+        }
+
+        @Override
+        public boolean isLinear() {
+            return true;
+        }
+
+        @Override
+        protected AbstractConverter inverseWhenNotIdentity() {
+            return this;
+        }
+
+        @Override
+        protected Number convertWhenNotIdentity(Number value) {
+            return 0.0;
+        }
+
+        @Override
+        protected boolean canReduceWith(AbstractConverter that) {
+            return false;
+        }
+
+        @Override
+        protected String transformationLiteral() {
+            return "x -> 0";
+        }
+
+        @Override
+        public int compareTo(UnitConverter that) {
+            return 0;
+        }
+
+        @Override
+        public boolean equals(Object that) {
+            return that instanceof Zero;
+        }
+
+        @Override
+        public int hashCode() {
+            return 0;
+        }
     }
 }

@@ -210,4 +210,20 @@ class WaterQuantityTest {
                 "density must be positive, but was 0 kg/L",
                 () -> MassConcentration.ofMassFraction(WaterUnits.share(1, WaterUnits.PERCENT), density.multiply(0)));
     }
+
+    @Test
+    void sizesBeyondADoubleAreComparedInTheirOwnUnits() {
+        MassConcentration huge = MassConcentration.of(1.7e308, MassConcentration.KILOGRAM_PER_LITRE);
+        MassConcentration less = MassConcentration.of(1e306, MassConcentration.KILOGRAM_PER_LITRE);
+        assertTrue(huge.compareTo(less) > 0);
+        assertTrue(less.compareTo(huge) < 0);
+        assertEquals(0, huge.compareTo(huge.multiply(1)));
+        assertEquals(170, huge.ratioTo(less), 170 * 1e-15);
+        assertTrue(huge.negate().compareTo(less) < 0);
+        MassConcentration tiny = MassConcentration.of(4e-323, MassConcentration.MICROGRAM_PER_LITRE);
+        MassConcentration tinier = MassConcentration.of(1e-323, MassConcentration.MICROGRAM_PER_LITRE);
+        assertTrue(tiny.compareTo(tinier) > 0);
+        assertEquals(4, tiny.ratioTo(tinier));
+        assertTrue(tiny.compareTo(MassConcentration.of(0, MassConcentration.MICROGRAM_PER_LITRE)) > 0);
+    }
 }

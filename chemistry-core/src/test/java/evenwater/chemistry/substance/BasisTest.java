@@ -236,4 +236,20 @@ class BasisTest {
     private static String refused(Executable call) {
         return assertThrows(IllegalArgumentException.class, call).getMessage();
     }
+
+    @Test
+    void aBasisWithNitrogenOfTwoKindsIsRefused() {
+        for (Ion ion : new Ion[] {Ion.NITRATE, Ion.AMMONIUM}) {
+            assertEquals(
+                    ion + " cannot be expressed as NH₄NO₃: its nitrogen is of two kinds, as N or as itself it can",
+                    refused(() -> ion.milligramPerLitreAs(Formula.parse("NH4NO3"))));
+        }
+        assertEquals(
+                2 * 62.004 / 108.009,
+                Ion.NITRATE
+                        .milligramPerLitreAs(Formula.parse("N2O5"))
+                        .getConverterTo(Ion.NITRATE.milligramPerLitre())
+                        .convert(1.0),
+                1e-12); // N₂O₅ is 108.009 g/mol
+    }
 }

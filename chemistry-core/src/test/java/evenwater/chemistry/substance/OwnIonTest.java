@@ -16,6 +16,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Ions that a user defines, beside the constants. */
@@ -192,5 +193,28 @@ class OwnIonTest {
         assertEquals(
                 "mass of U₉₉₉₉⁺ must be from 0.001 to 100000 g/mol, but was 2380061.97 g/mol",
                 refused(() -> own("too heavy", "U9999^+")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hydrogen sulfate, HSO4-, SO₄²⁻, -1",
+        "hydronium, H3O+, H₂O, -1",
+        "carbonic acid, H2CO3, CO₂, 0",
+        "phosphoric acid, H3PO4, H₂PO₄⁻, -1",
+        "nitric acid, HNO3, NO₃⁻, -1"
+    })
+    void whatDiffersFromAConstantByProtonsIsCountedInItsForm(
+            String name, String formula, String reference, int alkalinity) {
+        Ion ion = own(name, formula);
+        assertEquals(reference, ion.referenceForm().symbol());
+        assertEquals(alkalinity, ion.alkalinityPerMole());
+    }
+
+    @Test
+    void electronsAndWaterMakeAnotherIon() {
+        for (String formula : List.of("SO3^2-", "PO3-", "BO2-", "S2O3^2-", "Pb^2+", "Cu+", "O2")) {
+            Ion ion = own("own", formula);
+            assertSame(ion.referenceForm(), ion, formula);
+        }
     }
 }

@@ -79,7 +79,11 @@ class BlendingPropertiesTest {
         NoAnswerException refusal = assertThrows(
                 NoAnswerException.class, () -> Blending.reaching(above, b).treat(a));
         assertEquals(List.of(above, a.hardness(), b.hardness()), refusal.numbers());
-        Hardness below = hardness(Math.min(hardnessOf(a), hardnessOf(b)) - beyond);
+        double least = Math.min(hardnessOf(a), hardnessOf(b));
+        if (least <= beyond) {
+            return; // there is no hardness below
+        }
+        Hardness below = hardness(least - beyond);
         assertThrows(NoAnswerException.class, () -> Blending.reaching(below, b).treat(a));
     }
 

@@ -122,4 +122,12 @@ class BypassTest {
             assertTrue(treated == hardnessOf(feed), e::getMessage);
         }
     }
+
+    @Test
+    void aNegativeHardnessIsRefusedAtOnce() {
+        Refused.argument(
+                "wanted hardness must not be negative, but was -1 mmol/L", () -> Bypass.around(TIGHT, hardness(-1)));
+        Refused.argument(
+                "wanted hardness must not be negative, but was -1 mmol/L", () -> Blending.reaching(hardness(-1), RAW));
+    }
 }

@@ -3,6 +3,7 @@ package evenwater.chemistry.treatment;
 import static evenwater.chemistry.testing.Amounts.alkalinity;
 import static evenwater.chemistry.testing.Amounts.charge;
 import static evenwater.chemistry.testing.Amounts.grams;
+import static evenwater.chemistry.testing.Amounts.hardness;
 import static evenwater.chemistry.testing.Amounts.litres;
 import static evenwater.chemistry.testing.Amounts.mmol;
 import static evenwater.chemistry.testing.Amounts.of;
@@ -181,7 +182,7 @@ class DosingTest {
                 "mass of a teaspoon of potassium bromide is not known: weigh it",
                 () -> Dosing.teaspoons(Compound.POTASSIUM_BROMIDE, 1, litres(1)));
         Refused.argument(
-                "teaspoons of sodium bicarbonate must not be negative, but were -1.0",
+                "teaspoons of sodium bicarbonate must be 0 or more, but were -1.0",
                 () -> Dosing.teaspoons(Compound.SODIUM_BICARBONATE, -1, litres(1)));
     }
 
@@ -226,5 +227,28 @@ class DosingTest {
         Dosing nothing = Dosing.of(Compound.DOLOMITE, grams(0), litres(1));
         assertEquals(Water.pure(), nothing.treat(Water.pure()));
         assertEquals(Change.between(Water.pure(), Water.pure()), nothing.change());
+    }
+
+    @Test
+    void whatIsOutOfRangeIsNamedForWhatItIs() {
+        Refused.argument(
+                "volume of the water must be positive, but was -10 L",
+                () -> Dosing.raisingHardness(Compound.CALCIUM_SULFATE_DIHYDRATE, hardness(1), litres(-10)));
+        Refused.argument(
+                "teaspoons of sodium bicarbonate must be 0 or more, but were NaN",
+                () -> Dosing.teaspoons(Compound.SODIUM_BICARBONATE, Double.NaN, litres(1)));
+    }
+
+    @Test
+    void aStrengthBelowOneNeverReadsAsAll() {
+        assertEquals(
+                "hydrochloric acid 99.999 %",
+                Compound.HYDROCHLORIC_ACID.ofStrength(0.99999).name());
+        assertEquals(
+                "hydrochloric acid 31.45 %",
+                Compound.HYDROCHLORIC_ACID.ofStrength(0.3145).name());
+        assertEquals(
+                "reverse osmosis rejecting 99.999 % of single-charged and 100 % of multiple-charged ions",
+                ReverseOsmosis.rejecting(0.99999, 1).name());
     }
 }

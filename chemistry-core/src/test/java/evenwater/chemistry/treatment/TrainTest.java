@@ -15,9 +15,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Formula;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.IonBalance;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
@@ -285,5 +287,17 @@ class TrainTest {
         Refused.asNull("ion", () -> WELL.total(null));
         Refused.asNull("text", () -> Ion.parse(null));
         Refused.asNull("text", () -> Ion.NITRATE.parseConcentration(null));
+    }
+
+    @Test
+    void nullInAListIsNamed() {
+        Refused.asNull("treatment", () -> Train.of(MEMBRANE, null));
+        Refused.asNull("treatments", () -> Train.of((Treatment[]) null));
+        Refused.asNull("text", () -> Formula.parse(null));
+        Refused.asNull("ions", () -> Compound.of("own", Formula.parse("NaCl"), null));
+        Refused.asNull("counted", () -> WELL.hardnessForms(null));
+        Refused.asNull("cations", () -> new IonBalance(null, null));
+        Refused.argument(
+                "sum of anions must not be negative, but was -1 meq/L", () -> new IonBalance(charge(1), charge(-1)));
     }
 }

@@ -130,7 +130,8 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
         try {
             return value.get();
         } catch (UnreadableTextException e) {
-            throw new UsageException(name + ": " + e.text() + ": " + e.problem());
+            String text = e.text().isBlank() ? "'" + e.text() + "'" : e.text();
+            throw new UsageException(name + ": " + text + ": " + e.problem());
         } catch (IllegalArgumentException e) {
             throw new UsageException(name + ": " + e.getMessage());
         }

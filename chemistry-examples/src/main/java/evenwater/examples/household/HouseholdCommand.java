@@ -20,6 +20,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,6 +41,7 @@ import picocli.CommandLine.Parameters;
 final class HouseholdCommand implements Callable<String> {
 
     private static final int UNUSABLE = 2;
+    private static final int LONGEST_ERROR = 500;
     private static final String OWN_REPORT = "larch-lane-well.csv";
 
     @Parameters(
@@ -101,16 +103,16 @@ final class HouseholdCommand implements Callable<String> {
             names = "--basis",
             paramLabel = "analyte=basis",
             description = "Basis of a mass that states none, such as nitrate=N.")
-    private Map<String, String> bases = Map.of();
+    private List<String> bases = List.of();
 
     @Option(
             names = "--unit",
             paramLabel = "analyte=unit",
             description = "Unit that is missing or may be two, such as hardness=°fH.")
-    private Map<String, String> units = Map.of();
+    private List<String> units = List.of();
 
     @Option(names = "--name", paramLabel = "name=analyte", description = "What a name of the report means.")
-    private Map<String, String> names = Map.of();
+    private List<String> names = List.of();
 
     @Option(names = "--ignore", paramLabel = "name", description = "Leave out a row of the report. Repeatable.")
     private List<String> ignored = List.of();
@@ -145,11 +147,11 @@ final class HouseholdCommand implements Callable<String> {
     /** Runs the command; prints either all of the report or one line of error. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
         HouseholdCommand command = new HouseholdCommand();
-        CommandLine line = new CommandLine(command);
+        CommandLine parser = new CommandLine(command);
         try {
-            line.parseArgs(args);
+            parser.parseArgs(args);
             if (command.help) {
-                line.usage(out);
+                parser.usage(out);
                 return 0;
             }
             out.print(command.call());
@@ -160,7 +162,8 @@ final class HouseholdCommand implements Callable<String> {
                 | NoAnswerException
                 | IllegalArgumentException
                 | ArithmeticException e) {
-            err.println(String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " "));
+            String line = String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " ");
+            err.println(line.length() > LONGEST_ERROR ? line.substring(0, LONGEST_ERROR) + "…" : line);
             return UNUSABLE;
         }
     }
@@ -206,13 +209,13 @@ final class HouseholdCommand implements Callable<String> {
 
     private ReportOptions reading(ReportFile report) {
         ReportOptions options = ReportOptions.none().with(decimalSign(report));
-        for (Map.Entry<String, String> e : bases.entrySet()) {
+        for (Map.Entry<String, String> e : pairs("--basis", bases).entrySet()) {
             options = options.basis(e.getKey(), e.getValue());
         }
-        for (Map.Entry<String, String> e : units.entrySet()) {
+        for (Map.Entry<String, String> e : pairs("--unit", units).entrySet()) {
             options = options.unit(e.getKey(), e.getValue());
         }
-        for (Map.Entry<String, String> e : names.entrySet()) {
+        for (Map.Entry<String, String> e : pairs("--name", names).entrySet()) {
             options = options.naming(e.getKey(), e.getValue());
         }
         for (String one : ignored) {
@@ -224,6 +227,23 @@ final class HouseholdCommand implements Callable<String> {
             options = House.option("--density", () -> before.density(MassConcentration.parse(text)));
         }
         return options;
+    }
+
+    /** Splits {@code nitrate=N}; the same thing said twice must be said alike. */
+    private static Map<String, String> pairs(String option, List<String> texts) {
+        Map<String, String> pairs = new LinkedHashMap<>();
+        for (String text : texts) {
+            String[] parts = text.split("=", 2);
+            if (parts.length < 2 || parts[0].isBlank() || parts[1].isBlank()) {
+                throw new UsageException(option + ": '" + text + "' must be two words with = between them");
+            }
+            String before = pairs.put(parts[0].strip(), parts[1].strip());
+            if (before != null && !before.equals(parts[1].strip())) {
+                throw new UsageException(option + ": " + parts[0].strip() + " cannot be both '" + before + "' and '"
+                        + parts[1].strip() + "'");
+            }
+        }
+        return pairs;
     }
 
     private DecimalSign decimalSign(ReportFile report) {
@@ -246,7 +266,10 @@ final class HouseholdCommand implements Callable<String> {
                 throw new UsageException("--calcium-to-magnesium: '" + ratio
                         + "' must say 'by amount' or 'by mass', such as '3 by amount'");
             }
-            double number = House.option("--calcium-to-magnesium", () -> Double.parseDouble(words[0]));
+            if (!words[0].matches("[0-9]{1,9}(\\.[0-9]{1,9})?")) {
+                throw new UsageException("--calcium-to-magnesium: '" + words[0] + "' is no number such as 3 or 4.5");
+            }
+            double number = Double.parseDouble(words[0]);
             assumptions = assumptions.with(
                     House.option("--calcium-to-magnesium", () -> new CalciumToMagnesium(number, byMass)));
         }

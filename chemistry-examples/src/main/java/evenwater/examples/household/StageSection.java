@@ -183,6 +183,12 @@ final class StageSection {
                         + "; sold in solution it is weaker: say its strength, such as '"
                         + dose.compound().name() + " 31 %'.");
             }
+            if (dose.compound().strength() < 1
+                    && dose.compound().formula().toString().contains("·")) {
+                page.say(
+                        "The strength is taken as that of the hydrate; if the label counts the salt without its water of "
+                                + "crystallisation, dose the anhydrous salt of that strength.");
+            }
             if (dose.least() != dose) {
                 page.say("A teaspoon is no balance: the ranges hold for as much less or more as it may take.");
             }

@@ -336,6 +336,16 @@ class OwnReportTest {
     }
 
     @Test
+    void theStrengthOfAHydrateIsQuestioned() {
+        String out = flat(
+                run(SIMPLE, "--dose=calcium chloride dihydrate 77 %=5 g/100 L").out());
+        assertTrue(out.contains("The strength is taken as that of the hydrate"), out);
+        assertFalse(flat(run(SIMPLE, "--dose=calcium chloride anhydrous 77 %=5 g/100 L")
+                        .out())
+                .contains("The strength is taken as that of the hydrate"));
+    }
+
+    @Test
     void theSpoonGoesIntoTheRanges() {
         String out = flat(run(SIMPLE, "--no-treatment").out());
         String spooned = flat(run(

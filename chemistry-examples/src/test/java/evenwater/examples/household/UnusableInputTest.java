@@ -134,6 +134,20 @@ class UnusableInputTest {
                 "--density=-1_kg/L",
                 "--calcium-to-magnesium=3",
                 "--calcium-to-magnesium=x_by_mass",
+                "--calcium-to-magnesium=3d_by_mass",
+                "--calcium-to-magnesium=-3_by_mass",
+                "--calcium-to-magnesium=0_by_mass",
+                "--unit=hardness=bananas",
+                "--unit=hardness=",
+                "--basis=nitrate=N --basis=nitrate=NO3",
+                "--name=x=calcium --name=x=sodium",
+                "--density=998_kg/L",
+                "--softener=sodium --leakage=",
+                "--softener=",
+                "--dose=",
+                "--carrier=",
+                "--reverse-osmosis=",
+                "--softener=sodium --softener=potassium",
                 "--carrier=Cl-",
                 "--carrier=Na+,Cl-",
                 "--no-treatment --softener=sodium",
@@ -148,6 +162,11 @@ class UnusableInputTest {
         assertEquals(2, run.exitCode(), run.out());
         assertEquals("", run.out());
         assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(
+                run.err().startsWith("--")
+                        || run.err().contains(": ")
+                        || run.err().contains("option"),
+                run.err());
         assertTrue(run.err().length() > 20 && !run.err().contains("Exception"), run.err());
     }
 
@@ -162,6 +181,24 @@ class UnusableInputTest {
     void aBasisIsAFormula() {
         Run run = Run.on(folder, "analyte,value,unit,as\nnitrate,5,mg/L,\n", "--basis=nitrate=Q");
         assertRefused("report.csv: unknown basis 'Q' in an option: expected a formula such as N or NO3", run);
+    }
+
+    @Test
+    void anErrorIsNoLongerThanItMayBe() {
+        Run run = Run.of("--frobnicate" + "x".repeat(5000));
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().length() <= 503, run.err());
+    }
+
+    @Test
+    void whatIsSaidTwiceMustBeSaidAlike() {
+        String report = "analyte,value,unit,as\nnitrate,5,mg/L,\n";
+        assertRefused(
+                "--basis: nitrate cannot be both 'N' and 'NO3'",
+                Run.on(folder, report, "--basis=nitrate=N", "--basis=nitrate=NO3"));
+        assertEquals(
+                0,
+                Run.on(folder, report, "--basis=nitrate=N", "--basis=nitrate=N").exitCode());
     }
 
     @Test
