@@ -1,10 +1,13 @@
 package evenwater.chemistry.analysis;
 
 import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -211,10 +215,32 @@ public final class LabReport {
     /**
      * Returns the measured total hardness.
      *
-     * @return in mmol/L, the limit if it is below one; empty if there is none
+     * @return in mmol/L, the middle of an interval; empty if there is none
      */
     public Optional<Hardness> hardness() {
-        return Optional.ofNullable(entry(Kind.HARDNESS)).map(e -> Hardness.of(e.high(), Hardness.MILLIMOLE_PER_LITRE));
+        return Optional.ofNullable(entry(Kind.HARDNESS))
+                .map(e -> Hardness.of(e.middle(), Hardness.MILLIMOLE_PER_LITRE));
+    }
+
+    /**
+     * Returns the measured alkalinity, if it was titrated as such; {@link Interpretation#water} has it in any case.
+     *
+     * @return in meq/L, the middle of an interval; empty if there is none
+     */
+    public Optional<Alkalinity> alkalinity() {
+        return Optional.ofNullable(entry(Kind.ALKALINITY))
+                .map(e -> Alkalinity.of(e.middle(), Alkalinity.MILLIEQUIVALENT_PER_LITRE));
+    }
+
+    /**
+     * Returns the measured temperature.
+     *
+     * @return in °C; empty if there is none
+     */
+    public Optional<WaterQuantity<Temperature>> temperature() {
+        return Optional.ofNullable(entry(Kind.TEMPERATURE))
+                .map(e -> WaterUnits.temperature(e.high(), WaterUnits.KELVIN).in(WaterUnits.CELSIUS))
+                .map(celsius -> WaterUnits.temperature(celsius, WaterUnits.CELSIUS));
     }
 
     /**

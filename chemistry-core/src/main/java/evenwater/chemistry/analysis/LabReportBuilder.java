@@ -16,12 +16,12 @@ import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Builds a {@link LabReport} from quantities.
  *
- * <p>Stating something twice replaces it. Not thread-safe.
+ * <p>Stating something twice replaces it. Amounts, hardness and alkalinity are refused above 10 mol/L, which no water holds. Not
+ * thread-safe.
  */
 public final class LabReportBuilder {
 
@@ -73,11 +73,28 @@ public final class LabReportBuilder {
 
     private LabReportBuilder hardness(Kind kind, Quantity<Hardness> hardness) {
         Hardness stated = Hardness.from(hardness);
-        return put(
-                kind,
-                null,
-                notNegative(stated.in(Hardness.MILLIMOLE_PER_LITRE), new Entry.Key(kind, null), stated),
-                stated);
+        Entry.Key key = new Entry.Key(kind, null);
+        return put(key, amount(stated.in(Hardness.MILLIMOLE_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States a total hardness that lies between two values, as the last drop of a test kit leaves it.
+     *
+     * @param least 0 or more
+     * @param most not below {@code least}
+     * @return this builder
+     * @throws IllegalArgumentException if the ends are out of order or out of range
+     */
+    public LabReportBuilder hardnessBetween(Quantity<Hardness> least, Quantity<Hardness> most) {
+        Hardness low = Hardness.from(least);
+        Hardness high = Hardness.from(most);
+        Entry.Key key = new Entry.Key(Kind.HARDNESS, null);
+        return putBetween(
+                key,
+                amount(low.in(Hardness.MILLIMOLE_PER_LITRE), key, low),
+                amount(high.in(Hardness.MILLIMOLE_PER_LITRE), key, high),
+                low,
+                high);
     }
 
     /**
@@ -89,11 +106,8 @@ public final class LabReportBuilder {
     public LabReportBuilder compensatedHardness(Quantity<CompensatedHardness> hardness) {
         CompensatedHardness stated = CompensatedHardness.from(hardness);
         double grains = stated.in(CompensatedHardness.GRAIN_PER_US_GALLON);
-        return put(
-                Kind.COMPENSATED_HARDNESS,
-                null,
-                notNegative(grains, new Entry.Key(Kind.COMPENSATED_HARDNESS, null), stated),
-                stated);
+        Entry.Key key = new Entry.Key(Kind.COMPENSATED_HARDNESS, null);
+        return put(key, notNegative(grains, key, stated), stated);
     }
 
     /**
@@ -104,7 +118,28 @@ public final class LabReportBuilder {
      */
     public LabReportBuilder alkalinity(Quantity<Alkalinity> alkalinity) {
         Alkalinity stated = Alkalinity.from(alkalinity);
-        return put(Kind.ALKALINITY, null, stated.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), stated);
+        Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
+        return put(key, ofWater(stated.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States an alkalinity that lies between two values, as the last drop of a test kit leaves it.
+     *
+     * @param least may be negative
+     * @param most not below {@code least}
+     * @return this builder
+     * @throws IllegalArgumentException if the ends are out of order or out of range
+     */
+    public LabReportBuilder alkalinityBetween(Quantity<Alkalinity> least, Quantity<Alkalinity> most) {
+        Alkalinity low = Alkalinity.from(least);
+        Alkalinity high = Alkalinity.from(most);
+        Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
+        return putBetween(
+                key,
+                ofWater(low.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, low),
+                ofWater(high.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, high),
+                low,
+                high);
     }
 
     /**
@@ -117,9 +152,30 @@ public final class LabReportBuilder {
      */
     public LabReportBuilder total(Ion ion, Quantity<AmountConcentration> concentration) {
         AmountConcentration stated = AmountConcentration.from(concentration);
-        Kind kind = kind(ion);
-        double millimoles = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
-        return put(kind, ion, notNegative(millimoles, new Entry.Key(kind, ion), stated), stated);
+        Entry.Key key = new Entry.Key(kind(ion), ion);
+        return put(key, amount(stated.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States that the total amount of an ion lies between two values.
+     *
+     * @param ion as in {@link #total}
+     * @param least 0 or more
+     * @param most not below {@code least}
+     * @return this builder
+     * @throws IllegalArgumentException if the ion is counted in another form, or the ends are out of order or out of range
+     */
+    public LabReportBuilder totalBetween(
+            Ion ion, Quantity<AmountConcentration> least, Quantity<AmountConcentration> most) {
+        AmountConcentration low = AmountConcentration.from(least);
+        AmountConcentration high = AmountConcentration.from(most);
+        Entry.Key key = new Entry.Key(kind(ion), ion);
+        return putBetween(
+                key,
+                amount(low.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, low),
+                amount(high.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, high),
+                low,
+                high);
     }
 
     /**
@@ -138,7 +194,7 @@ public final class LabReportBuilder {
             throw new IllegalArgumentException(
                     "detection limit of " + key.name() + " must be positive, but was " + stated);
         }
-        entries.put(key, new Entry(key, 0, high, "<" + stated, 0));
+        entries.put(key, new Entry(key, 0, ofWater(high, key, stated), "<" + stated, 0));
         return this;
     }
 
@@ -176,7 +232,7 @@ public final class LabReportBuilder {
         if (!(reading >= 0 && reading <= 14)) {
             throw new IllegalArgumentException("pH must be from 0 to 14, but was " + reading);
         }
-        return put(Kind.PH, null, reading, reading);
+        return put(new Entry.Key(Kind.PH, null), reading, reading);
     }
 
     /**
@@ -188,7 +244,8 @@ public final class LabReportBuilder {
     public LabReportBuilder conductivity(Quantity<Conductivity> conductivity) {
         Conductivity stated = Conductivity.from(conductivity);
         double value = stated.in(Conductivity.MICROSIEMENS_PER_CENTIMETRE);
-        return put(Kind.CONDUCTIVITY, null, notNegative(value, new Entry.Key(Kind.CONDUCTIVITY, null), stated), stated);
+        Entry.Key key = new Entry.Key(Kind.CONDUCTIVITY, null);
+        return put(key, notNegative(value, key, stated), stated);
     }
 
     /**
@@ -200,11 +257,8 @@ public final class LabReportBuilder {
     public LabReportBuilder dissolvedSolids(Quantity<MassConcentration> solids) {
         MassConcentration stated = MassConcentration.from(solids);
         double value = stated.in(MassConcentration.MILLIGRAM_PER_LITRE);
-        return put(
-                Kind.DISSOLVED_SOLIDS,
-                null,
-                notNegative(value, new Entry.Key(Kind.DISSOLVED_SOLIDS, null), stated),
-                stated);
+        Entry.Key key = new Entry.Key(Kind.DISSOLVED_SOLIDS, null);
+        return put(key, notNegative(value, key, stated), stated);
     }
 
     /**
@@ -220,7 +274,7 @@ public final class LabReportBuilder {
         if (!RowLimits.isLiquid(kelvin)) {
             throw new IllegalArgumentException("temperature must be from 0 °C to 100 °C, but was " + stated);
         }
-        return put(Kind.TEMPERATURE, null, kelvin, stated);
+        return put(new Entry.Key(Kind.TEMPERATURE, null), kelvin, stated);
     }
 
     private static double notNegative(double value, Entry.Key key, Object stated) {
@@ -230,9 +284,29 @@ public final class LabReportBuilder {
         return value;
     }
 
-    private LabReportBuilder put(Kind kind, @Nullable Ion ion, double value, Object stated) {
-        Entry.Key key = new Entry.Key(kind, ion);
+    private static double amount(double value, Entry.Key key, Object stated) {
+        return ofWater(notNegative(value, key, stated), key, stated);
+    }
+
+    /** Refuses what no water has: a slip of the unit. */
+    private static double ofWater(double value, Entry.Key key, Object stated) {
+        if (!(Math.abs(value) <= RowLimits.LARGEST_MILLIMOLE_PER_LITRE)) {
+            throw new IllegalArgumentException(key.name() + " must be " + RowLimits.ALLOWED + ", but was " + stated);
+        }
+        return value;
+    }
+
+    private LabReportBuilder put(Entry.Key key, double value, Object stated) {
         entries.put(key, new Entry(key, value, value, stated.toString(), 0));
+        return this;
+    }
+
+    private LabReportBuilder putBetween(Entry.Key key, double low, double high, Object least, Object most) {
+        if (low > high) {
+            throw new IllegalArgumentException(
+                    "ends of " + key.name() + " must be in order, but were " + least + " and " + most);
+        }
+        entries.put(key, new Entry(key, low, high, least + " to " + most, 0));
         return this;
     }
 

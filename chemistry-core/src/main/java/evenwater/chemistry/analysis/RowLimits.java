@@ -25,6 +25,12 @@ final class RowLimits {
         return kelvin >= 273.15 - 1e-9 && kelvin <= 373.15 + 1e-9;
     }
 
+    /** The most that a reading of ions, hardness or alkalinity may be, in mmol/L or meq/L of either sign. */
+    static final double LARGEST_MILLIMOLE_PER_LITRE = LARGEST_MOLE_PER_LITRE * 1000;
+
+    /** The same in words. */
+    static final String ALLOWED = "at most " + LARGEST_MOLE_PER_LITRE + " mol/L";
+
     /** Refuses a value in the canonical unit of its kind. */
     static void check(Kind kind, ReportRow row, double value, boolean below) {
         if (below && (kind == Kind.PH || kind == Kind.TEMPERATURE)) {
@@ -43,11 +49,7 @@ final class RowLimits {
                         "at most " + LARGEST_MILLISIEMENS_PER_CENTIMETRE + " mS/cm");
             case DISSOLVED_SOLIDS ->
                 require(value <= LARGEST_GRAM_PER_LITRE * 1000, row, "at most " + LARGEST_GRAM_PER_LITRE + " g/L");
-            default ->
-                require(
-                        Math.abs(value) <= LARGEST_MOLE_PER_LITRE * 1000,
-                        row,
-                        "at most " + LARGEST_MOLE_PER_LITRE + " mol/L");
+            default -> require(Math.abs(value) <= LARGEST_MILLIMOLE_PER_LITRE, row, ALLOWED);
         }
     }
 

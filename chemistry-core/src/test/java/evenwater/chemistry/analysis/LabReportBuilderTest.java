@@ -7,6 +7,7 @@ import static evenwater.chemistry.analysis.Reports.hardness;
 import static evenwater.chemistry.analysis.Reports.millimoles;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
@@ -19,6 +20,7 @@ import evenwater.chemistry.substance.Formula;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -292,5 +294,69 @@ class LabReportBuilderTest {
         assertNullRefused("ion", () -> builder().totalBelow(null, millimolesPerLitre(1)));
         assertNullRefused("quantity", () -> builder().total(Ion.SODIUM, null));
         assertNullRefused("quantity", () -> builder().temperature(null));
+    }
+
+    @Test
+    void theLastDropOfAKitLeavesAnInterval() {
+        LabReport report = builder()
+                .hardnessBetween(degrees(5), degrees(6))
+                .alkalinityBetween(
+                        Alkalinity.of(1, Alkalinity.MILLIEQUIVALENT_PER_LITRE),
+                        Alkalinity.of(1.5, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                .totalBetween(Ion.SODIUM, millimolesPerLitre(1), millimolesPerLitre(1))
+                .temperature(WaterUnits.temperature(12.5, WaterUnits.CELSIUS))
+                .build();
+        assertEquals(
+                List.of(
+                        "hardness 5 °dH to 6 °dH",
+                        "alkalinity 1 meq/L to 1.5 meq/L",
+                        "sodium 1 mmol/L to 1 mmol/L",
+                        "temperature 12.5 °C"),
+                report.readings());
+        Interpretation read = report.interpret();
+        Bounds<Hardness> hardness = read.bounds(water -> water.hardness().to(Hardness.GERMAN_DEGREE));
+        assertEquals(5, hardness.low().getValue(), 1e-14);
+        assertEquals(5.5, hardness.value().getValue(), 1e-14);
+        assertEquals(6, hardness.high().getValue(), 1e-14);
+        Bounds<Alkalinity> alkalinity = read.bounds(Water::alkalinity);
+        assertEquals(1, alkalinity.low().getValue(), 0);
+        assertEquals(1.5, alkalinity.high().getValue(), 0);
+        assertTrue(read.isMeasured(Ion.SODIUM));
+        assertEquals(5.5, report.hardness().orElseThrow().in(Hardness.GERMAN_DEGREE), 1e-14);
+        assertEquals(1.25, report.alkalinity().orElseThrow().getValue(), 0);
+        assertEquals("12.5 °C", report.temperature().orElseThrow().toText(Locale.ROOT, 6));
+        LabReport bare = builder().pH(7).build();
+        assertTrue(bare.hardness().isEmpty()
+                && bare.alkalinity().isEmpty()
+                && bare.temperature().isEmpty());
+    }
+
+    @Test
+    void endsAreInOrder() {
+        assertIllegal(
+                "ends of hardness must be in order, but were 6 °dH and 5 °dH",
+                () -> builder().hardnessBetween(degrees(6), degrees(5)));
+        assertIllegal(
+                "sodium must not be negative, but was -1 mmol/L",
+                () -> builder().totalBetween(Ion.SODIUM, millimolesPerLitre(-1), millimolesPerLitre(1)));
+    }
+
+    @Test
+    void whatNoWaterHoldsIsRefused() {
+        assertIllegal(
+                "hardness must be at most 10.0 mol/L, but was 60000 °dH",
+                () -> builder().hardness(degrees(60000)));
+        assertIllegal(
+                "sodium must be at most 10.0 mol/L, but was 10001 mmol/L",
+                () -> builder().total(Ion.SODIUM, millimolesPerLitre(10001)));
+        assertIllegal(
+                "sodium must be at most 10.0 mol/L, but was 10001 mmol/L",
+                () -> builder().totalBelow(Ion.SODIUM, millimolesPerLitre(10001)));
+        assertIllegal(
+                "alkalinity must be at most 10.0 mol/L, but was -10001 meq/L",
+                () -> builder().alkalinity(Alkalinity.of(-10001, Alkalinity.MILLIEQUIVALENT_PER_LITRE)));
+        assertEquals(
+                List.of("sodium 10000 mmol/L"),
+                builder().total(Ion.SODIUM, millimolesPerLitre(10000)).build().readings());
     }
 }
