@@ -31,11 +31,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LabReport {
 
-    private final Map<Entry.Key, Entry> entries;
     /** Units that only these two are stated in. */
     private static final Set<String> HARDNESS_OR_ALKALINITY =
             Set.of("°dh", "dh", "dgh", "°dgh", "°dkh", "dkh", "°f", "°fh", "°e", "°clark", "gpg", "gr/gal");
 
+    private final Map<Entry.Key, Entry> entries;
     private final List<String> notes;
     private final List<UnusedRow> unusedRows;
 
