@@ -115,7 +115,13 @@ final class AlkalinityReader {
     private Reading inAcid(Reading reading, double pH) {
         OpenPoints.Amount amount = reading.amount();
         if (amount == null) {
-            return new Reading(null, Known.AT_MOST);
+            double acid = 1000 * Math.pow(10, -pH);
+            assumptions.add(String.format(
+                    Locale.ROOT,
+                    "alkalinity not measured: taken as -%.3f meq/L, the H⁺ of pH %s; acid of metals and HSO₄⁻ makes it less",
+                    acid,
+                    pH));
+            return new Reading(points -> -acid, Known.AT_MOST);
         }
         double[] points = open.nominal();
         Arrays.fill(points, 0);

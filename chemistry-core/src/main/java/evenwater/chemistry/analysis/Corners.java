@@ -16,6 +16,9 @@ final class Corners {
     /** What nobody measured is tried at these, in mmol/L or meq/L: from a trace to more than a tank bears. */
     private static final double[] AMOUNTS = {0.01, 1, 100};
 
+    /** In mmol/L or meq/L; far beyond any water, to see where a result comes to an end. */
+    private static final double EXTREME = 1e6;
+
     private final double[] bestGuess;
     /** Points with two ends. */
     private final int[] open;
@@ -57,13 +60,10 @@ final class Corners {
             }
         } else {
             for (int end = 0; end <= 1; end++) {
-                double[] same = bestGuess.clone();
-                for (int i : open) {
-                    same[i] = end;
-                }
+                double[] same = moved(bestGuess, all(open), end);
                 corners.add(same);
                 for (int i : open) {
-                    corners.add(moved(same, i, 1.0 - end));
+                    corners.add(moved(same, List.of(i), 1.0 - end));
                 }
             }
         }
@@ -78,8 +78,8 @@ final class Corners {
         double[] least = bestGuess.clone();
         double[] largest = bestGuess.clone();
         for (int i : open) {
-            Q low = result.apply(waterAt.apply(moved(bestGuess, i, 0)));
-            Q high = result.apply(waterAt.apply(moved(bestGuess, i, 1)));
+            Q low = result.apply(waterAt.apply(moved(bestGuess, List.of(i), 0)));
+            Q high = result.apply(waterAt.apply(moved(bestGuess, List.of(i), 1)));
             least[i] = low.compareTo(high) <= 0 ? 0 : 1;
             largest[i] = 1 - least[i];
         }
@@ -94,35 +94,61 @@ final class Corners {
         if (endless.length == 0) {
             return List.of();
         }
-        List<double[]> starts = new ArrayList<>(List.of(bestGuess.clone()));
-        for (int end = 0; end <= 1 && open.length > 0; end++) {
-            double[] start = bestGuess.clone();
-            for (int i : open) {
-                start[i] = end;
-            }
-            starts.add(start);
-        }
         List<Pair> beyond = new ArrayList<>();
-        for (double[] start : starts) {
+        for (double[] start : starts()) {
             Water without = waterAt.apply(start.clone());
             for (double amount : AMOUNTS) {
-                double[] all = start.clone();
                 for (int i : endless) {
-                    beyond.add(new Pair(without, waterAt.apply(moved(start, i, amount))));
-                    all[i] = amount;
+                    beyond.add(new Pair(without, waterAt.apply(moved(start, List.of(i), amount))));
                 }
-                beyond.add(new Pair(without, waterAt.apply(all)));
+                beyond.add(new Pair(without, waterAt.apply(moved(start, all(endless), amount))));
             }
         }
         return beyond;
     }
 
-    /** A water without and with some of what nobody measured. */
+    /**
+     * Pairs of waters with more of what nobody measured than anything dissolves, and with much more still: of each thing alone, of two and
+     * of all together. A result that is the same for both has come to an end.
+     */
+    List<Pair> extremes() {
+        List<Pair> extremes = new ArrayList<>();
+        for (double[] start : starts()) {
+            for (int i : endless) {
+                for (int j : endless) {
+                    if (i <= j) {
+                        extremes.add(extreme(start, List.of(i, j)));
+                    }
+                }
+            }
+            extremes.add(extreme(start, all(endless)));
+        }
+        return extremes;
+    }
+
+    private Pair extreme(double[] start, List<Integer> which) {
+        return new Pair(waterAt.apply(moved(start, which, EXTREME)), waterAt.apply(moved(start, which, 100 * EXTREME)));
+    }
+
+    /** The best guess, all low and all high, with nothing of what nobody measured. */
+    private List<double[]> starts() {
+        List<double[]> starts = new ArrayList<>(List.of(bestGuess.clone()));
+        for (int end = 0; end <= 1 && open.length > 0; end++) {
+            starts.add(moved(bestGuess, all(open), end));
+        }
+        return starts;
+    }
+
+    private static List<Integer> all(int[] indices) {
+        return IntStream.of(indices).boxed().toList();
+    }
+
+    /** A water without and with some, or some more, of what nobody measured. */
     record Pair(Water without, Water with) {}
 
-    private static double[] moved(double[] points, int i, double to) {
+    private static double[] moved(double[] points, List<Integer> which, double to) {
         double[] moved = points.clone();
-        moved[i] = to;
+        which.forEach(i -> moved[i] = to);
         return moved;
     }
 }

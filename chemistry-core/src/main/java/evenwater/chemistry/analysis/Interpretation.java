@@ -4,6 +4,8 @@ import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -22,6 +24,9 @@ public final class Interpretation {
 
     /** What moves a result by less, of 1 in its unit or of itself, is rounding; 1 mmol/L of an ion moves it more or not at all. */
     private static final double ROUNDING = 1e-12;
+
+    /** A result that a hundredfold moves by a smaller share of itself has come to an end. */
+    private static final double ENDED = 1e-4;
 
     private final LabReport report;
     private final Corners corners;
@@ -91,7 +96,7 @@ public final class Interpretation {
      *
      * <p>Where some more of something that was {@linkplain #notMeasured() not measured} moves the result, the range is open that way:
      * the sodium of a report without sodium is {@code 0 mg/L Na⁺ or more}. That is tried for a trace and for much of each and of all
-     * together; behind a membrane with a named carrier of missing charge, a result may turn round in between and leave the range.
+     * together; where even far more than dissolves moves the result no further, as behind a membrane, the range ends there. Behind a membrane with a named carrier of missing charge, a result may turn round in between and leave the range.
      *
      * @param <Q> kind of the result
      * @param result computed from a water, possibly through a treatment
@@ -112,17 +117,47 @@ public final class Interpretation {
         }
         boolean openBelow = false;
         boolean openAbove = false;
-        double least = low.in(value.getUnit());
+        List<Q> reached = new ArrayList<>(List.of(low, high));
         for (Corners.Pair pair : beyond) {
-            double moved = other.apply(pair.with()).in(value.getUnit());
-            double by = moved - other.apply(pair.without()).in(value.getUnit());
-            double rounding = ROUNDING * Math.max(1, Math.abs(moved));
-            least = Math.min(least, moved);
-            openBelow |= by < -rounding;
-            openAbove |= by > rounding;
+            Q moved = other.apply(pair.with());
+            double by = by(other.apply(pair.without()), moved);
+            openBelow |= by < 0;
+            openAbove |= by > 0;
+            reached.add(moved);
         }
-        openBelow &= low.getValue() != 0 || least < 0; // what is down at nothing, and does not go below, ends there
+        if (openBelow || openAbove) {
+            boolean endless = isEndless(result, reached);
+            Q least = Collections.min(reached);
+            openBelow &= endless && (low.getValue() != 0 || least.getValue() < 0); // what is down at nothing ends there
+            openAbove &= endless;
+            low = endless ? low : least;
+            high = endless ? high : Collections.max(reached);
+        }
         return new Bounds<>(low, value, high, openBelow, openAbove);
+    }
+
+    /** How much a result moves in its unit; 0 if that is rounding. */
+    private static <Q extends WaterQuantity<Q>> double by(Q from, Q to) {
+        double moved = to.in(from.getUnit());
+        double by = moved - from.in(from.getUnit());
+        return Math.abs(by) <= ROUNDING * Math.max(1, Math.abs(moved)) ? 0 : by;
+    }
+
+    /** Whether a result goes on moving with ever more of what nobody measured; if not, adds where it ends. */
+    private <Q extends WaterQuantity<Q>> boolean isEndless(Function<Water, Q> result, List<Q> reached) {
+        for (Corners.Pair pair : corners.extremes()) {
+            try {
+                Q much = result.apply(pair.without());
+                Q more = result.apply(pair.with());
+                if (Math.abs(by(much, more)) > ENDED * Math.abs(much.getValue().doubleValue())) {
+                    return true;
+                }
+                reached.add(more);
+            } catch (NoAnswerException | IllegalArgumentException | ArithmeticException e) {
+                return true; // nobody knows
+            }
+        }
+        return false;
     }
 
     private static <Q extends WaterQuantity<Q>> Q atCorner(Function<Water, Q> result, Water corner) {

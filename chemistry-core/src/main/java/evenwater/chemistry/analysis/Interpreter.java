@@ -41,8 +41,6 @@ final class Interpreter {
     /** Where the pH tells of mineral acid and nobody measured how much. */
     private OpenPoints.@Nullable Point lessAlkalinity;
 
-    private boolean acid;
-
     /** Major ions that nobody measured: none of them or, to see what that does, some mmol/L. */
     private final Map<Ion, OpenPoints.Point> more = new LinkedHashMap<>();
 
@@ -73,9 +71,8 @@ final class Interpreter {
         alkalinity = reading.amount();
         if (alkalinity == null) {
             closing = open.point(1);
-            acid = reading.known() == Known.AT_MOST;
-            assumptions.add("alkalinity not measured: taken as what the measured ions leave, at "
-                    + (acid ? "most 0 by the pH" : "least 0") + "; the bounds try none of it");
+            assumptions.add(
+                    "alkalinity not measured: taken as what the measured ions leave, at least 0; the bounds try none of it");
         }
         for (Ion metal : WEIGHED) {
             if (totals.containsKey(metal)) {
@@ -196,8 +193,7 @@ final class Interpreter {
         double rest = builder.build().alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
         double guess = alkalinity != null
                 ? alkalinity.at(at)
-                : (acid ? Math.min(0, rest) : Math.max(0, rest))
-                        * Objects.requireNonNull(closing).at(at);
+                : Math.max(0, rest) * Objects.requireNonNull(closing).at(at);
         double stated = guess + at(moreAlkalinity, at) - at(lessAlkalinity, at);
         return builder.alkalinity(Alkalinity.of(stated, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
                 .build();

@@ -17,7 +17,10 @@ import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.treatment.Treatment;
+import evenwater.chemistry.water.HardnessCount;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
@@ -245,5 +248,43 @@ class InterpretationTest {
                                 .total(Ion.SODIUM)
                                 .to(Ion.SODIUM.milligramPerLitre()))
                         .toText(Locale.ROOT, 4));
+    }
+
+    @Test
+    void aRangeEndsWhereEvenFarMoreMovesNothing() {
+        ReverseOsmosis membrane = ReverseOsmosis.rejecting(0.9, 0.98);
+        Interpretation read = interpreted(
+                "calcium | 1 | mmol/L",
+                "magnesium | 0 | mmol/L",
+                "sodium | 5 | mmol/L",
+                "potassium | 0 | mmol/L",
+                "chloride | 4 | mmol/L",
+                "sulfate | 0 | mmol/L",
+                "bicarbonate | 1 | meq/L",
+                "pH | 9");
+        Bounds<AmountConcentration> sodium =
+                read.bounds(water -> membrane.treat(water).total(Ion.SODIUM));
+        assertFalse(sodium.openAbove());
+        assertEquals(0.1 * 5, sodium.high().getValue(), 1e-6); // a membrane lets through 10 % and never more
+        assertTrue(read.bounds(water -> membrane.treat(water).alkalinity()).openAbove());
+        Bounds<Hardness> carbonate = interpreted("calcium | 1 | mmol/L", "alkalinity | 3 | meq/L")
+                .bounds(water ->
+                        water.hardnessForms(HardnessCount.CALCIUM_AND_MAGNESIUM).carbonate());
+        assertFalse(carbonate.openAbove());
+        assertEquals(1, carbonate.low().getValue(), 0);
+        assertEquals(1.5, carbonate.high().getValue(), 0);
+    }
+
+    @Test
+    void whereNobodyKnowsTheEndTheRangeStaysOpen() {
+        Treatment limited = Treatment.of("own", water -> {
+            if (hardness(water) > 1000) {
+                throw new NoAnswerException("too hard");
+            }
+            return water;
+        });
+        Bounds<Hardness> hardness = interpreted("calcium | 1 | mmol/L")
+                .bounds(water -> limited.treat(water).hardness());
+        assertTrue(hardness.openAbove());
     }
 }
