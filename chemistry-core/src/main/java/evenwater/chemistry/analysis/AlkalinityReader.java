@@ -17,6 +17,9 @@ final class AlkalinityReader {
     /** Above it carbonate holds a part that counts: phenolphthalein turns here (Standard Methods 2320, from memory). */
     private static final double CARBONATE_PH = 8.3;
 
+    /** Above it hydroxide holds 0.1 meq/L or more. */
+    private static final double HYDROXIDE_PH = 10;
+
     /** Below it there is mineral acid: methyl orange turns about here (Standard Methods 2310 and 2320, from memory). */
     private static final double ACID_PH = 4.5;
 
@@ -27,6 +30,10 @@ final class AlkalinityReader {
     private final OpenPoints open;
     private final List<String> assumptions;
     private final List<String> findings;
+    /** The least and the most that the pH may be; 7 if nobody measured it. */
+    private final double lowPH;
+
+    private final double highPH;
 
     /**
      * What a report says of the alkalinity.
@@ -53,12 +60,14 @@ final class AlkalinityReader {
         this.open = open;
         this.assumptions = assumptions;
         this.findings = findings;
+        Entry pH = report.entry(Kind.PH);
+        this.lowPH = pH == null ? 7 : pH.low();
+        this.highPH = pH == null ? 7 : pH.high();
     }
 
     Reading read() {
         Reading reading = stated();
-        double pH = report.pH().orElse(7);
-        return pH < ACID_PH ? inAcid(reading, pH) : reading;
+        return lowPH < ACID_PH ? inAcid(reading) : reading;
     }
 
     private Reading stated() {
@@ -76,7 +85,7 @@ final class AlkalinityReader {
         }
         boolean withBicarbonate = report.entry(Kind.BICARBONATE) != null;
         if (alkalinity != null) {
-            compare(alkalinity, forms, withBicarbonate);
+            compare(alkalinity, forms, withBicarbonate && !isIncomplete());
             compare("alkalinity " + alkalinity.stated(), alkalinity.high(), strict);
             return new Reading(open.amount(alkalinity), Known.MEASURED);
         }
@@ -96,44 +105,56 @@ final class AlkalinityReader {
     }
 
     private Known ofForms(boolean withBicarbonate) {
-        double pH = report.pH().orElse(7);
         if (!withBicarbonate) {
             assumptions.add(
                     "bicarbonate not stated: alkalinity taken as carbonate and hydroxide, only its lower bound");
             return Known.AT_LEAST;
         }
-        if (pH > CARBONATE_PH && report.entry(Kind.CARBONATE) == null) {
-            assumptions.add(
-                    "carbonate not stated at pH " + pH + ": alkalinity taken as bicarbonate, only its lower bound");
+        if (isIncomplete()) {
+            assumptions.add((report.entry(Kind.CARBONATE) == null ? "carbonate" : "hydroxide") + " not stated at pH "
+                    + highPH + ": alkalinity taken as the forms that are, only its lower bound");
             return Known.AT_LEAST;
         }
-        assumptions.add("alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated");
+        assumptions.add("alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated"
+                + (report.entry(Kind.PH) == null ? "; nobody measured whether the pH is below " + CARBONATE_PH : ""));
         return Known.MEASURED;
     }
 
+    /** Whether the pH tells of a form that nobody stated. */
+    private boolean isIncomplete() {
+        return (highPH > CARBONATE_PH && report.entry(Kind.CARBONATE) == null)
+                || (highPH > HYDROXIDE_PH && report.entry(Kind.HYDROXIDE) == null);
+    }
+
     /** A titration of alkalinity shows nothing in mineral acid; what shows something there contradicts the pH. */
-    private Reading inAcid(Reading reading, double pH) {
+    private Reading inAcid(Reading reading) {
         OpenPoints.Amount amount = reading.amount();
+        if (amount == null && highPH >= ACID_PH) {
+            return reading;
+        }
         if (amount == null) {
-            double acid = 1000 * Math.pow(10, -pH);
+            double acid = 1000 * Math.pow(10, -highPH);
             assumptions.add(String.format(
                     Locale.ROOT,
                     "alkalinity not measured: taken as -%.3f meq/L, the H⁺ of pH %s; acid of metals and HSO₄⁻ makes it less",
                     acid,
-                    pH));
+                    highPH));
             return new Reading(points -> -acid, Known.AT_MOST);
         }
         double[] points = open.nominal();
         Arrays.fill(points, 0);
         double least = amount.at(points);
-        if (least > 0) {
+        if (least > 0 && highPH < ACID_PH) {
             findings.add(String.format(
-                    Locale.ROOT, "alkalinity of %.3f meq/L disagrees with pH %s, at which there is none", least, pH));
+                    Locale.ROOT,
+                    "alkalinity of %.3f meq/L disagrees with pH %s, at which there is none",
+                    least,
+                    highPH));
         }
         if (least != 0) {
             return reading;
         }
-        assumptions.add("pH " + pH + " means mineral acid: no alkalinity is only its upper bound");
+        assumptions.add("pH " + lowPH + " means mineral acid: no alkalinity is only its upper bound");
         return new Reading(amount, Known.AT_MOST);
     }
 
@@ -153,17 +174,17 @@ final class AlkalinityReader {
 
     /** Without bicarbonate the other forms are a part, which disagrees only if it is more than the whole. */
     private void compare(Entry alkalinity, List<Entry> forms, boolean complete) {
-        double sum =
-                forms.stream().mapToDouble(e -> equivalents(e) * e.middle()).sum();
-        double wanted = Math.max(0, alkalinity.middle()); // mineral acid leaves no bicarbonate
-        double difference = sum - wanted;
-        double allowed = AGREE * wanted;
-        if (!forms.isEmpty() && (complete ? Math.abs(difference) : difference) > allowed) {
+        double least = forms.stream().mapToDouble(e -> equivalents(e) * e.low()).sum();
+        double most = forms.stream().mapToDouble(e -> equivalents(e) * e.high()).sum();
+        double wanted = Math.max(0, alkalinity.high()); // mineral acid leaves no bicarbonate
+        boolean tooMuch = least > wanted * (1 + AGREE);
+        boolean tooLittle = complete && most < Math.max(0, alkalinity.low()) * (1 - AGREE);
+        if (!forms.isEmpty() && (tooMuch || tooLittle)) {
             findings.add(String.format(
                     Locale.ROOT,
                     "alkalinity %s disagrees with bicarbonate and carbonate, which make %.3f meq/L; used the first",
                     alkalinity.stated(),
-                    sum));
+                    (least + most) / 2));
         }
     }
 

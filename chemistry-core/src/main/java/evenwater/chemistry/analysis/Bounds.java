@@ -7,14 +7,14 @@ import java.util.Objects;
 /**
  * A result and the range in which it may lie, given what the report leaves open.
  *
- * @param <Q> kind of the result
+ * @param <Q> type of the result, such as {@code Hardness} or {@code WaterQuantity<Mass>}
  * @param low the least it may be
  * @param value the best guess: the middle of every interval and the assumptions as stated
  * @param high the most it may be
  * @param openBelow true if it may also be less than {@code low}, since something that was not measured lowers it
  * @param openAbove true if it may also be more than {@code high}, since something that was not measured raises it
  */
-public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high, boolean openBelow, boolean openAbove) {
+public record Bounds<Q extends WaterQuantity<?>>(Q low, Q value, Q high, boolean openBelow, boolean openAbove) {
 
     /**
      * Checks the order.
@@ -29,9 +29,15 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high, boolean
         Objects.requireNonNull(low, "low");
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(high, "high");
-        if (low.compareTo(value) > 0 || value.compareTo(high) > 0) {
+        if (compare(low, value) > 0 || compare(value, high) > 0) {
             throw new IllegalArgumentException("bounds must be in order, but were " + low + ", " + value + ", " + high);
         }
+    }
+
+    /** Compares two of one kind; another kind is refused by name. */
+    @SuppressWarnings({"unchecked", "rawtypes"}) // all three are a Q, which is of one kind
+    private static int compare(WaterQuantity<?> a, WaterQuantity<?> b) {
+        return ((WaterQuantity) a).compareTo(b);
     }
 
     /**
@@ -51,7 +57,7 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high, boolean
      * @return true if low and high are the same amount, and neither end is open
      */
     public boolean isExact() {
-        return low.isEquivalentTo(high) && !openBelow && !openAbove;
+        return compare(low, high) == 0 && !openBelow && !openAbove;
     }
 
     /**
@@ -67,22 +73,19 @@ public record Bounds<Q extends WaterQuantity<Q>>(Q low, Q value, Q high, boolean
         if (isExact()) {
             return text;
         }
-        if (openBelow || openAbove) {
-            return text + " (" + openText(locale, significantDigits) + ")";
+        if (openBelow && openAbove) {
+            return text + " (or more, or less)";
         }
         String from = low.toText(locale, significantDigits);
-        String unit = " " + high.getUnit().getSymbol();
-        boolean oneUnit = low.getUnit().equals(high.getUnit()) && from.endsWith(unit);
-        return text + " (" + (oneUnit ? from.substring(0, from.length() - unit.length()) : from) + " to "
-                + high.toText(locale, significantDigits) + ")";
+        String to = high.toText(locale, significantDigits);
+        String range = from.equals(to) ? from : ends(from, to);
+        return text + " (" + range + (openAbove ? " or more" : openBelow ? " or less" : "") + ")";
     }
 
-    private String openText(Locale locale, int significantDigits) {
-        if (openBelow && openAbove) {
-            return "or more, or less";
-        }
-        return openAbove
-                ? low.toText(locale, significantDigits) + " or more"
-                : high.toText(locale, significantDigits) + " or less";
+    /** The unit is said once if both have the same. */
+    private String ends(String from, String to) {
+        String unit = " " + high.getUnit().getSymbol();
+        boolean oneUnit = low.getUnit().equals(high.getUnit()) && from.endsWith(unit);
+        return (oneUnit ? from.substring(0, from.length() - unit.length()) : from) + " to " + to;
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import javax.measure.Quantity;
 
 /** The waters that a report may mean, over the ends of what it leaves open. Immutable and thread-safe. */
 final class Corners {
@@ -71,7 +72,7 @@ final class Corners {
     }
 
     /** Where a result is least and largest, if each point moves it one way; nothing if {@link #all} has every combination. */
-    <Q extends WaterQuantity<Q>> List<Water> towardsEnds(Function<Water, Q> result) {
+    <K extends Quantity<K>, Q extends WaterQuantity<K>> List<Water> towardsEnds(Function<Water, Q> result) {
         if (open.length <= ALL_COMBINATIONS) {
             return List.of();
         }

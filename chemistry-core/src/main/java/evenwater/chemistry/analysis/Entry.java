@@ -21,6 +21,21 @@ record Entry(Key key, double low, double high, String stated, int line) {
     static final Comparator<Entry> PREFERRED = Comparator.comparingDouble((Entry e) -> e.high - e.low)
             .thenComparing(Entry::high, Comparator.reverseOrder());
 
+    /** Of two readings of one thing what both allow: the overlap of two intervals, or else the preferred one. */
+    Entry narrowed(Entry that) {
+        double least = Math.max(low, that.low);
+        double most = Math.min(high, that.high);
+        if (isInterval() && that.isInterval() && least < most) {
+            boolean thisIsFirst = line <= that.line;
+            String both = thisIsFirst ? stated + " and " + that.stated : that.stated + " and " + stated;
+            boolean holdsThat = least == that.low && most == that.high;
+            boolean isHeld = least == low && most == high;
+            String words = isHeld ? stated : holdsThat ? that.stated : both;
+            return new Entry(key, least, most, words, Math.min(line, that.line));
+        }
+        return PREFERRED.compare(this, that) <= 0 ? this : that;
+    }
+
     /** What a reading is of. */
     record Key(Kind kind, @Nullable Ion ion) {
 

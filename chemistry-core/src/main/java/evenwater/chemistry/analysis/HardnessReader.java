@@ -2,6 +2,7 @@ package evenwater.chemistry.analysis;
 
 import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.HardnessCount;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,8 @@ final class HardnessReader {
     private final OpenPoints open;
     private final List<String> assumptions;
     private final List<String> findings;
+    /** From titrations that count calcium and magnesium alone to such that count all that they may. */
+    private OpenPoints.@Nullable Point counts;
 
     HardnessReader(
             LabReport report, Assumptions assumed, OpenPoints open, List<String> assumptions, List<String> findings) {
@@ -33,7 +36,12 @@ final class HardnessReader {
     }
 
     /** What a titration of hardness may count beside calcium and magnesium: iron and manganese unless the laboratory masks them. */
-    private static final List<Ion> TITRATED = List.of(Ion.STRONTIUM, Ion.BARIUM, Ion.IRON_II, Ion.MANGANESE_II);
+    private static final List<Ion> TITRATED = HardnessCount.EDTA_TITRATION.ions().stream()
+            .filter(ion -> !HardnessCount.CALCIUM_AND_MAGNESIUM.ions().contains(ion))
+            .toList();
+
+    /** What a titration of calcium in alkali may count beside it. */
+    private static final List<Ion> TITRATED_AS_CALCIUM = List.of(Ion.STRONTIUM, Ion.BARIUM);
 
     /** Adds calcium and magnesium to the totals; returns those of them that were measured. */
     Set<Ion> read(Map<Ion, OpenPoints.Amount> totals) {
@@ -50,7 +58,7 @@ final class HardnessReader {
         if (hardness == null) {
             noteMissing(calcium, magnesium);
         } else if (calcium != null && magnesium != null) {
-            compare(hardness, calcium.middle() + magnesium.middle());
+            compare(hardness, calcium, magnesium);
         } else if (calcium != null) {
             takeRest(Ion.MAGNESIUM, hardness, Ion.CALCIUM, calcium, totals);
             measured.add(Ion.MAGNESIUM);
@@ -68,7 +76,8 @@ final class HardnessReader {
         Entry own = report.entry(ion);
         Entry hardness = report.entry(kind);
         if (own == null && hardness != null) {
-            totals.put(ion, open.amount(hardness));
+            OpenPoints.Amount whole = open.amount(hardness);
+            totals.put(ion, kind == Kind.CALCIUM_HARDNESS ? less(whole, hardness, TITRATED_AS_CALCIUM, totals) : whole);
             return hardness;
         }
         if (own != null && hardness != null && !own.agreesWith(hardness)) {
@@ -88,14 +97,17 @@ final class HardnessReader {
     }
 
     /** The hardness may lie anywhere from the sum to the sum with all that a titration may count. */
-    private void compare(Entry hardness, double sum) {
-        double others = titrated().stream().mapToDouble(Entry::high).sum();
+    private void compare(Entry hardness, Entry calcium, Entry magnesium) {
+        List<Entry> titrated = titrated(TITRATED);
+        double others = titrated.stream().mapToDouble(Entry::high).sum();
+        double tooMuch = calcium.low() + magnesium.low() - hardness.high();
+        double tooLittle = hardness.low() - (calcium.high() + magnesium.high() + others);
         double stated = hardness.middle();
-        double difference = stated > sum ? Math.min(0, sum + others - stated) : sum - stated;
-        if (Math.abs(difference) > AGREE * stated) {
-            String share = stated > 0 ? String.format(Locale.ROOT, " (%+.1f %%)", 100 * difference / stated) : "";
+        if (Math.max(tooMuch, tooLittle) > AGREE * stated) {
+            double difference = tooMuch > tooLittle ? tooMuch : -tooLittle;
+            double sum = calcium.middle() + magnesium.middle();
             String with = others > 0
-                    ? String.format(Locale.ROOT, ", with %s up to %.3f mmol/L", names(titrated()), sum + others)
+                    ? String.format(Locale.ROOT, ", with %s up to %.3f mmol/L", names(titrated), sum + others)
                     : "";
             findings.add(String.format(
                     Locale.ROOT,
@@ -103,7 +115,7 @@ final class HardnessReader {
                     hardness.stated(),
                     sum,
                     with,
-                    share));
+                    stated > 0 ? String.format(Locale.ROOT, " (%+.1f %%)", 100 * difference / stated) : ""));
         }
     }
 
@@ -126,7 +138,7 @@ final class HardnessReader {
                     + hardness.stated() + "; " + ion.name() + " counted as 0");
         }
         assumptions.add(ion.name() + " taken as hardness less " + partner.name());
-        OpenPoints.Amount whole = calciumAndMagnesium(hardness, totals);
+        OpenPoints.Amount whole = less(open.amount(hardness), hardness, TITRATED, totals);
         OpenPoints.Amount taken = Objects.requireNonNull(totals.get(partner));
         totals.put(ion, points -> Math.max(0, whole.at(points) - taken.at(points)));
     }
@@ -134,30 +146,33 @@ final class HardnessReader {
     private void share(Entry hardness, Map<Ion, OpenPoints.Amount> totals) {
         assumptions.add("calcium to magnesium " + assumed.calciumToMagnesium()
                 + " assumed; the bounds try all calcium and all magnesium");
-        OpenPoints.Amount whole = calciumAndMagnesium(hardness, totals);
+        OpenPoints.Amount whole = less(open.amount(hardness), hardness, TITRATED, totals);
         OpenPoints.Point calcium = open.point(assumed.calciumToMagnesium().shareOfCalcium());
         totals.put(Ion.CALCIUM, points -> whole.at(points) * calcium.at(points));
         totals.put(Ion.MAGNESIUM, points -> whole.at(points) * (1 - calcium.at(points)));
     }
 
-    /** Calcium and magnesium of a hardness: all of it, or what is left if it counts the others of this water as well. */
-    private OpenPoints.Amount calciumAndMagnesium(Entry hardness, Map<Ion, OpenPoints.Amount> totals) {
-        OpenPoints.Amount whole = open.amount(hardness);
-        List<Entry> titrated = titrated();
+    /** A hardness by itself, or what is left if its titration counts others of this water as well. */
+    private OpenPoints.Amount less(
+            OpenPoints.Amount whole, Entry hardness, List<Ion> counted, Map<Ion, OpenPoints.Amount> totals) {
+        List<Entry> titrated = titrated(counted);
         if (titrated.isEmpty()) {
             return whole;
         }
         List<OpenPoints.Amount> others = titrated.stream()
                 .map(entry -> Objects.requireNonNull(totals.get(entry.key().ion())))
                 .toList();
-        OpenPoints.Point counted = open.point(0);
-        assumptions.add("hardness taken as calcium and magnesium alone; the bounds also try that it counts "
-                + names(titrated)
-                + ", as a titration may");
+        if (counts == null) {
+            counts = open.point(0);
+        }
+        OpenPoints.Point point = counts;
+        assumptions.add(hardness.key().name() + " taken as "
+                + (hardness.key().kind() == Kind.HARDNESS ? "calcium and magnesium" : "calcium")
+                + " alone; the bounds also try that it counts " + names(titrated) + ", as a titration may");
         return points -> Math.max(
                 0,
                 whole.at(points)
-                        - counted.at(points)
+                        - point.at(points)
                                 * others.stream()
                                         .mapToDouble(amount -> amount.at(points))
                                         .sum());
@@ -167,8 +182,8 @@ final class HardnessReader {
         return entries.stream().map(entry -> entry.key().name()).collect(Collectors.joining(", "));
     }
 
-    private List<Entry> titrated() {
-        return TITRATED.stream()
+    private List<Entry> titrated(List<Ion> counted) {
+        return counted.stream()
                 .map(report::entry)
                 .filter(Objects::nonNull)
                 .filter(entry -> entry.high() > 0)

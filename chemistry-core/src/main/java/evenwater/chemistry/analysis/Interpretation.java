@@ -98,12 +98,13 @@ public final class Interpretation {
      * the sodium of a report without sodium is {@code 0 mg/L Na⁺ or more}. That is tried for a trace and for much of each and of all
      * together; where even far more than dissolves moves the result no further, as behind a membrane, the range ends there. Behind a membrane with a named carrier of missing charge, a result may turn round in between and leave the range.
      *
-     * @param <Q> kind of the result
-     * @param result computed from a water, possibly through a treatment
+     * @param <K> kind of the result
+     * @param <Q> type of the result, such as {@code Hardness} or {@code WaterQuantity<Mass>}
+     * @param result computed from a water, possibly through a treatment; for a share, {@code WaterUnits.share(…)}
      * @return the result for {@link #water} and its bounds
      * @throws NoAnswerException if a treatment has no answer for the water, or for one that the report leaves open as well
      */
-    public <Q extends WaterQuantity<Q>> Bounds<Q> bounds(Function<Water, Q> result) {
+    public <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(Function<Water, Q> result) {
         Objects.requireNonNull(result, "result");
         Q value = Objects.requireNonNull(result.apply(water), "result for the water");
         Function<Water, Q> other = corner -> atCorner(result, corner);
@@ -137,14 +138,15 @@ public final class Interpretation {
     }
 
     /** How much a result moves in its unit; 0 if that is rounding. */
-    private static <Q extends WaterQuantity<Q>> double by(Q from, Q to) {
+    private static <K extends Quantity<K>, Q extends WaterQuantity<K>> double by(Q from, Q to) {
         double moved = to.in(from.getUnit());
         double by = moved - from.in(from.getUnit());
         return Math.abs(by) <= ROUNDING * Math.max(1, Math.abs(moved)) ? 0 : by;
     }
 
     /** Whether a result goes on moving with ever more of what nobody measured; if not, adds where it ends. */
-    private <Q extends WaterQuantity<Q>> boolean isEndless(Function<Water, Q> result, List<Q> reached) {
+    private <K extends Quantity<K>, Q extends WaterQuantity<K>> boolean isEndless(
+            Function<Water, Q> result, List<Q> reached) {
         for (Corners.Pair pair : corners.extremes()) {
             try {
                 Q much = result.apply(pair.without());
@@ -160,7 +162,7 @@ public final class Interpretation {
         return false;
     }
 
-    private static <Q extends WaterQuantity<Q>> Q atCorner(Function<Water, Q> result, Water corner) {
+    private static <Q> Q atCorner(Function<Water, Q> result, Water corner) {
         try {
             return result.apply(corner);
         } catch (NoAnswerException e) {

@@ -10,7 +10,6 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -144,7 +143,7 @@ public final class LabReport {
     }
 
     private static Entry preferred(List<Entry> readings, Set<String> notes) {
-        Entry preferred = Collections.min(readings, Entry.PREFERRED);
+        Entry preferred = readings.stream().reduce(Entry::narrowed).orElseThrow();
         if (readings.size() > 1) {
             String times = readings.size() == 2 ? "twice" : readings.size() + " times";
             notes.add(preferred.key().name() + " is given " + times + " and agrees; used " + preferred.stated());
@@ -205,11 +204,11 @@ public final class LabReport {
     /**
      * Returns the measured pH.
      *
-     * @return no unit; empty if there is none
+     * @return no unit, the middle of an interval; empty if there is none
      */
     public OptionalDouble pH() {
         Entry entry = entry(Kind.PH);
-        return entry == null ? OptionalDouble.empty() : OptionalDouble.of(entry.high());
+        return entry == null ? OptionalDouble.empty() : OptionalDouble.of(entry.middle());
     }
 
     /**

@@ -20,8 +20,7 @@ import javax.measure.quantity.Temperature;
 /**
  * Builds a {@link LabReport} from quantities.
  *
- * <p>Stating something twice replaces it. Amounts, hardness and alkalinity are refused above 10 mol/L, which no water holds. Not
- * thread-safe.
+ * <p>Stating something twice replaces it. What no water holds is refused, such as more than 10 mol/L. Not thread-safe.
  */
 public final class LabReportBuilder {
 
@@ -86,8 +85,8 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the ends are out of order or out of range
      */
     public LabReportBuilder hardnessBetween(Quantity<Hardness> least, Quantity<Hardness> most) {
-        Hardness low = Hardness.from(least);
-        Hardness high = Hardness.from(most);
+        Hardness low = Hardness.from(Objects.requireNonNull(least, "least"));
+        Hardness high = Hardness.from(Objects.requireNonNull(most, "most"));
         Entry.Key key = new Entry.Key(Kind.HARDNESS, null);
         return putBetween(
                 key,
@@ -107,7 +106,7 @@ public final class LabReportBuilder {
         CompensatedHardness stated = CompensatedHardness.from(hardness);
         double grains = stated.in(CompensatedHardness.GRAIN_PER_US_GALLON);
         Entry.Key key = new Entry.Key(Kind.COMPENSATED_HARDNESS, null);
-        return put(key, notNegative(grains, key, stated), stated);
+        return put(key, amount(grains, key, stated), stated);
     }
 
     /**
@@ -131,8 +130,8 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the ends are out of order or out of range
      */
     public LabReportBuilder alkalinityBetween(Quantity<Alkalinity> least, Quantity<Alkalinity> most) {
-        Alkalinity low = Alkalinity.from(least);
-        Alkalinity high = Alkalinity.from(most);
+        Alkalinity low = Alkalinity.from(Objects.requireNonNull(least, "least"));
+        Alkalinity high = Alkalinity.from(Objects.requireNonNull(most, "most"));
         Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
         return putBetween(
                 key,
@@ -167,9 +166,9 @@ public final class LabReportBuilder {
      */
     public LabReportBuilder totalBetween(
             Ion ion, Quantity<AmountConcentration> least, Quantity<AmountConcentration> most) {
-        AmountConcentration low = AmountConcentration.from(least);
-        AmountConcentration high = AmountConcentration.from(most);
         Entry.Key key = new Entry.Key(kind(ion), ion);
+        AmountConcentration low = AmountConcentration.from(Objects.requireNonNull(least, "least"));
+        AmountConcentration high = AmountConcentration.from(Objects.requireNonNull(most, "most"));
         return putBetween(
                 key,
                 amount(low.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, low),
@@ -245,7 +244,7 @@ public final class LabReportBuilder {
         Conductivity stated = Conductivity.from(conductivity);
         double value = stated.in(Conductivity.MICROSIEMENS_PER_CENTIMETRE);
         Entry.Key key = new Entry.Key(Kind.CONDUCTIVITY, null);
-        return put(key, notNegative(value, key, stated), stated);
+        return put(key, amount(value, key, stated), stated);
     }
 
     /**
@@ -258,7 +257,7 @@ public final class LabReportBuilder {
         MassConcentration stated = MassConcentration.from(solids);
         double value = stated.in(MassConcentration.MILLIGRAM_PER_LITRE);
         Entry.Key key = new Entry.Key(Kind.DISSOLVED_SOLIDS, null);
-        return put(key, notNegative(value, key, stated), stated);
+        return put(key, amount(value, key, stated), stated);
     }
 
     /**
@@ -290,9 +289,9 @@ public final class LabReportBuilder {
 
     /** Refuses what no water has: a slip of the unit. */
     private static double ofWater(double value, Entry.Key key, Object stated) {
-        if (!(Math.abs(value) <= RowLimits.LARGEST_MILLIMOLE_PER_LITRE)) {
-            throw new IllegalArgumentException(key.name() + " must be " + RowLimits.ALLOWED + ", but was " + stated);
-        }
+        RowLimits.exceeded(key.kind(), value).ifPresent(allowed -> {
+            throw new IllegalArgumentException(key.name() + " must be " + allowed + ", but was " + stated);
+        });
         return value;
     }
 

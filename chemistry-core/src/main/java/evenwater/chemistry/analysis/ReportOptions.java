@@ -17,7 +17,8 @@ import javax.measure.Quantity;
 /**
  * What the caller knows about a report that its text leaves open.
  *
- * <p>Without an option, whatever may be read in two ways is refused with both readings. Immutable and thread-safe.
+ * <p>Without an option, whatever may be read in two ways is refused with both readings. Options that contradict each other are refused
+ * too, with an {@link UnusableReportException}. Immutable and thread-safe.
  */
 public final class ReportOptions {
 
@@ -98,14 +99,9 @@ public final class ReportOptions {
      * @throws UnusableReportException if the analyte is not known
      */
     public ReportOptions naming(String name, String analyte) {
-        known(analyte);
-        return new ReportOptions(
-                decimalSign,
-                bases,
-                units,
-                added(names, AnalyteNames.normal(Objects.requireNonNull(name, "name")), analyte),
-                ignored,
-                density);
+        String normal = AnalyteNames.normal(Objects.requireNonNull(name, "name"));
+        refuseBoth(ignored.contains(normal), name);
+        return new ReportOptions(decimalSign, bases, units, renamed(normal, analyte), ignored, density);
     }
 
     /**
@@ -115,8 +111,10 @@ public final class ReportOptions {
      * @return the options
      */
     public ReportOptions ignoring(String name) {
+        String normal = AnalyteNames.normal(Objects.requireNonNull(name, "name"));
+        refuseBoth(names.containsKey(normal), name);
         Set<String> more = new HashSet<>(ignored);
-        more.add(AnalyteNames.normal(Objects.requireNonNull(name, "name")));
+        more.add(normal);
         return new ReportOptions(decimalSign, bases, units, names, Set.copyOf(more), density);
     }
 
@@ -136,9 +134,35 @@ public final class ReportOptions {
         return new ReportOptions(decimalSign, bases, units, names, ignored, Optional.of(stated));
     }
 
+    /** Keeps the name with the basis that it may say, such as "nitrate as N". */
+    private Map<String, String> renamed(String name, String analyte) {
+        String meant = known(analyte);
+        String before = names.get(name);
+        if (before != null && !known(before).equals(meant)) {
+            throw new UnusableReportException(
+                    0,
+                    "options contradict each other: '" + name + "' cannot be both " + known(before) + " and " + meant);
+        }
+        Map<String, String> more = new HashMap<>(names);
+        more.put(name, analyte);
+        return Map.copyOf(more);
+    }
+
+    private static void refuseBoth(boolean both, String name) {
+        if (both) {
+            throw new UnusableReportException(
+                    0, "options contradict each other: '" + name + "' cannot be both named and left out");
+        }
+    }
+
     private static Map<String, String> added(Map<String, String> map, String key, String value) {
         Map<String, String> more = new HashMap<>(map);
-        more.put(key, value);
+        String before = more.put(key, value);
+        if (before != null && !before.equals(value)) {
+            throw new UnusableReportException(
+                    0,
+                    "options contradict each other: " + key + " cannot be both '" + before + "' and '" + value + "'");
+        }
         return Map.copyOf(more);
     }
 

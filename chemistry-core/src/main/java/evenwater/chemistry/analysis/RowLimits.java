@@ -1,6 +1,8 @@
 package evenwater.chemistry.analysis;
 
 import evenwater.chemistry.analysis.Analyte.Kind;
+import evenwater.chemistry.quantity.Hardness;
+import java.util.Optional;
 
 /** What no water has: a figure beyond is a slip of the pen or of the unit. */
 final class RowLimits {
@@ -8,6 +10,11 @@ final class RowLimits {
     private static final double LARGEST_MOLE_PER_LITRE = 10;
     private static final int LARGEST_MILLISIEMENS_PER_CENTIMETRE = 1000;
     private static final int LARGEST_GRAM_PER_LITRE = 1000;
+    private static final double LARGEST_GRAIN_PER_US_GALLON = Hardness.of(
+                    1000 * LARGEST_MOLE_PER_LITRE, Hardness.MILLIMOLE_PER_LITRE)
+            .in(Hardness.GRAIN_PER_US_GALLON);
+
+    private static final String AMOUNTS = "at most " + LARGEST_MOLE_PER_LITRE + " mol/L";
 
     private RowLimits() {}
 
@@ -18,18 +25,33 @@ final class RowLimits {
 
     /** Tells whether a reading is one number and no interval in what follows: of a range the middle is taken. */
     static boolean isOneNumber(Kind kind) {
-        return isOnlyCompared(kind) || kind == Kind.PH || kind == Kind.TEMPERATURE;
+        return isOnlyCompared(kind) || kind == Kind.TEMPERATURE;
     }
 
     static boolean isLiquid(double kelvin) {
         return kelvin >= 273.15 - 1e-9 && kelvin <= 373.15 + 1e-9;
     }
 
-    /** The most that a reading of ions, hardness or alkalinity may be, in mmol/L or meq/L of either sign. */
-    static final double LARGEST_MILLIMOLE_PER_LITRE = LARGEST_MOLE_PER_LITRE * 1000;
+    /** What is allowed of a value in the canonical unit of its kind, if it is beyond that. */
+    static Optional<String> exceeded(Kind kind, double value) {
+        return switch (kind) {
+            case PH -> beyond(value, 14, "from 0 to 14");
+            case TEMPERATURE -> isLiquid(value) ? Optional.empty() : Optional.of("from 0 °C to 100 °C");
+            case CONDUCTIVITY ->
+                beyond(
+                        value,
+                        LARGEST_MILLISIEMENS_PER_CENTIMETRE * 1000,
+                        "at most " + LARGEST_MILLISIEMENS_PER_CENTIMETRE + " mS/cm");
+            case DISSOLVED_SOLIDS ->
+                beyond(value, LARGEST_GRAM_PER_LITRE * 1000, "at most " + LARGEST_GRAM_PER_LITRE + " g/L");
+            case COMPENSATED_HARDNESS -> beyond(value, LARGEST_GRAIN_PER_US_GALLON, AMOUNTS);
+            default -> beyond(value, 1000 * LARGEST_MOLE_PER_LITRE, AMOUNTS);
+        };
+    }
 
-    /** The same in words. */
-    static final String ALLOWED = "at most " + LARGEST_MOLE_PER_LITRE + " mol/L";
+    private static Optional<String> beyond(double value, double largest, String allowed) {
+        return Math.abs(value) <= largest ? Optional.empty() : Optional.of(allowed);
+    }
 
     /** Refuses a value in the canonical unit of its kind. */
     static void check(Kind kind, ReportRow row, double value, boolean below) {
@@ -39,24 +61,9 @@ final class RowLimits {
         if (value < 0 && kind != Kind.ALKALINITY && kind != Kind.TEMPERATURE) {
             throw problem(row, kind == Kind.PH ? " must be from 0 to 14" : " must not be negative");
         }
-        switch (kind) {
-            case PH -> require(value <= 14, row, "from 0 to 14");
-            case TEMPERATURE -> require(isLiquid(value), row, "from 0 °C to 100 °C");
-            case CONDUCTIVITY ->
-                require(
-                        value <= LARGEST_MILLISIEMENS_PER_CENTIMETRE * 1000,
-                        row,
-                        "at most " + LARGEST_MILLISIEMENS_PER_CENTIMETRE + " mS/cm");
-            case DISSOLVED_SOLIDS ->
-                require(value <= LARGEST_GRAM_PER_LITRE * 1000, row, "at most " + LARGEST_GRAM_PER_LITRE + " g/L");
-            default -> require(Math.abs(value) <= LARGEST_MILLIMOLE_PER_LITRE, row, ALLOWED);
-        }
-    }
-
-    private static void require(boolean holds, ReportRow row, String allowed) {
-        if (!holds) {
+        exceeded(kind, value).ifPresent(allowed -> {
             throw problem(row, " must be " + allowed);
-        }
+        });
     }
 
     private static UnusableReportException problem(ReportRow row, String must) {

@@ -1,5 +1,6 @@
 package evenwater.chemistry.analysis;
 
+import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.Conductivity;
@@ -76,8 +77,14 @@ final class RowReader {
             return without("below the limit of the test: no reading to compare with", unused);
         }
         double low = number.low() == number.value() ? high : canonical(row, analyte, stated, number.low());
-        if (low != high && !below && RowLimits.isOneNumber(analyte.kind())) {
+        if (!below) {
+            RowLimits.check(analyte.kind(), row, low, false);
+        }
+        boolean oneNumber = RowLimits.isOneNumber(analyte.kind());
+        if (low != high && !below && (oneNumber || analyte.kind() == Kind.PH)) {
             notes.accept(row.analyte() + " " + row.value() + " taken in the middle");
+        }
+        if (low != high && !below && oneNumber) {
             low = (low + high) / 2;
             high = low;
         }

@@ -26,6 +26,7 @@ import tech.units.indriya.unit.TransformedUnit;
 final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
 
     private static final long serialVersionUID = 1L;
+    private static final double STEPS = 0x1p20;
 
     final Class<?> kind;
     final String symbol;
@@ -136,8 +137,8 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
                     nameOf(kind) + " cannot be stated in " + foreign + ", which is no multiple of " + base);
         }
         double zero = converter.convert(0.0);
-        // 1000 steps keep the digits that one step would lose beside an offset such as 273.15
-        double toBase = zero == 0 ? converter.convert(1.0) : (converter.convert(1000.0) - zero) / 1000;
+        // a million steps keep the digits that one step would lose beside an offset such as 273.15
+        double toBase = zero == 0 ? converter.convert(1.0) : (converter.convert(STEPS) - zero) / STEPS;
         if (!(toBase > 0 && toBase <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException(
                     nameOf(kind) + " cannot be stated in " + foreign + ", which is " + toBase + " times " + base);

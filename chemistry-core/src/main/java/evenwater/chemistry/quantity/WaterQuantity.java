@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 @SuppressWarnings("ComparableType") // any library's quantity of the kind is comparable, as Quantity itself compares
 public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Quantity<Q>> {
 
+    /** Sizes up to here and down to its inverse are compared as they are. */
+    private static final double LARGE = 0x1p600;
+
     private final double value;
     private final KindScale<Q> scale;
 
@@ -176,13 +179,16 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
      */
     public final double ratioTo(Quantity<Q> that) {
         WaterQuantity<Q> divisor = read(that);
-        boolean ordinary = isOrdinary() && divisor.isOrdinary();
-        double denominator = ordinary ? divisor.inBase() : divisor.value;
-        if (denominator == 0) {
+        boolean ownZero = scale.offset != 0 || divisor.scale.offset != 0;
+        if (divisor.inBase() == 0 && (ownZero || divisor.value == 0)) {
             throw new IllegalArgumentException("ratio of " + this + " to " + divisor + " is not defined");
         }
-        double numerator = ordinary ? inBase() : value * (scale.toBase / divisor.scale.toBase);
-        return finite(numerator / denominator, "ratio to " + divisor);
+        double ratio = ownZero
+                ? inBase() / divisor.inBase()
+                : value
+                        / divisor.value
+                        * (scale.toBase / divisor.scale.toBase); // fits where the sizes in the base may not
+        return finite(ratio, "ratio to " + divisor);
     }
 
     @Override
@@ -245,15 +251,21 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
     @Override
     public final int compareTo(Quantity<Q> that) {
         WaterQuantity<Q> other = read(that);
-        return isOrdinary() && other.isOrdinary()
-                ? Double.compare(inBase(), other.inBase())
-                : Double.compare(value * (scale.toBase / other.scale.toBase), other.value);
+        double factor = comparable(other);
+        return Double.compare(inBase(factor), other.inBase(factor));
     }
 
-    /** Whether the size fits into a double in coherent units as well; 1.7e308 kg/L does not. */
-    private boolean isOrdinary() {
-        double base = Math.abs(inBase());
-        return base <= Double.MAX_VALUE && (base >= Double.MIN_NORMAL || value == 0 || scale.offset != 0);
+    /** A power of two that brings sizes such as 1.7e308 kg/L or 1e-320 µg/L to where a double has all its digits in coherent units. */
+    private double comparable(WaterQuantity<Q> other) {
+        double size = Math.max(Math.abs(inBase()), Math.abs(other.inBase()));
+        if (scale.offset != 0 || other.scale.offset != 0) {
+            return 1;
+        }
+        return size > LARGE ? 1 / LARGE : size < 1 / LARGE ? LARGE : 1;
+    }
+
+    private double inBase(double factor) {
+        return factor == 1 ? inBase() : value * factor * scale.toBase;
     }
 
     /** Reads any quantity of this kind once, at the border. */

@@ -44,7 +44,8 @@ class AlkalinityOfReportTest {
                 interpreted("bicarbonate | 61.016 | mg/L", "CO3 | 60.008 | mg/L", "hydroxide | 1 | mmol/L");
         assertEquals(1 + 2 + 1, alkalinity(read.water()), 1e-12);
         assertTrue(read.assumptions()
-                .contains("alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated"));
+                .contains("alkalinity taken as the sum of bicarbonate, carbonate and hydroxide as far as stated; "
+                        + "nobody measured whether the pH is below 8.3"));
         assertFalse(read.notMeasured().contains("alkalinity"));
         assertEquals(3, alkalinity(interpreted("HCO3 | 3 | meq/L").water()), 0);
         assertEquals(
@@ -223,8 +224,10 @@ class AlkalinityOfReportTest {
     @Test
     void bicarbonateAloneAboveTheTurnOfPhenolphthaleinIsALowerBound() {
         Interpretation read = interpreted("bicarbonate | 2 | meq/L", "pH | 8.9");
-        assertTrue(read.assumptions()
-                .contains("carbonate not stated at pH 8.9: alkalinity taken as bicarbonate, only its lower bound"));
+        assertTrue(
+                read.assumptions()
+                        .contains(
+                                "carbonate not stated at pH 8.9: alkalinity taken as the forms that are, only its lower bound"));
         assertTrue(read.notMeasured().contains("alkalinity"));
         Bounds<Alkalinity> alkalinity = read.bounds(Water::alkalinity);
         assertEquals(2, alkalinity.low().getValue(), 0);
@@ -278,5 +281,52 @@ class AlkalinityOfReportTest {
         assertTrue(acid.bounds(Water::alkalinity).openBelow());
         assertFalse(acid.bounds(Water::alkalinity).openAbove());
         assertTrue(acid.notMeasured().contains("alkalinity"));
+    }
+
+    @Test
+    void hydroxideCountsAtAVeryHighPH() {
+        Interpretation read = interpreted("bicarbonate | 1 | mmol/L", "carbonate | 1 | mmol/L", "pH | 11");
+        assertTrue(read.bounds(Water::alkalinity).openAbove());
+        assertTrue(
+                read.assumptions()
+                        .contains(
+                                "hydroxide not stated at pH 11.0: alkalinity taken as the forms that are, only its lower bound"));
+        assertTrue(
+                interpreted("bicarbonate | 1 | mmol/L", "carbonate | 1 | mmol/L", "hydroxide | 1 | mmol/L", "pH | 11")
+                        .bounds(Water::alkalinity)
+                        .isExact());
+        assertTrue(interpreted("bicarbonate | 1 | mmol/L", "carbonate | 1 | mmol/L", "pH | 10")
+                .bounds(Water::alkalinity)
+                .isExact());
+    }
+
+    @Test
+    void anIntervalOfThePHCountsByItsEnds() {
+        assertTrue(interpreted("bicarbonate | 2 | mmol/L", "pH | 7.2-9.2")
+                .bounds(Water::alkalinity)
+                .openAbove());
+        Interpretation acid = interpreted("alkalinity | 0 | meq/L", "pH | 4.0-5.5");
+        assertTrue(acid.bounds(Water::alkalinity).openBelow());
+        assertTrue(acid.assumptions().contains("pH 4.0 means mineral acid: no alkalinity is only its upper bound"));
+        assertEquals(4.75, acid.water().measuredPH().orElseThrow(), 0);
+        assertEquals(
+                List.of(), interpreted("alkalinity | 1 | meq/L", "pH | 4.0-5.5").findings());
+    }
+
+    @Test
+    void intervalsDisagreeOnlyIfTheyDoNotMeet() {
+        assertEquals(
+                List.of(),
+                interpreted("alkalinity | 5-9 | °dH", "bicarbonate | 120 | mg/L")
+                        .findings());
+        assertEquals(
+                List.of(
+                        "alkalinity 6-9 °dH disagrees with bicarbonate and carbonate, which make 1.967 meq/L; used the first"),
+                interpreted("alkalinity | 6-9 | °dH", "bicarbonate | 120 | mg/L")
+                        .findings());
+        assertEquals(
+                List.of(),
+                interpreted("alkalinity | 2 | meq/L", "bicarbonate | 1.2 | mmol/L", "pH | 9.2")
+                        .findings());
     }
 }

@@ -31,9 +31,9 @@ class BoundsTest {
     @Test
     void anOpenEndIsSaid() {
         Bounds<Hardness> least = new Bounds<>(degrees(1), degrees(2), degrees(3), false, true);
-        assertEquals("2 °dH (1 °dH or more)", least.toText(Locale.ROOT, 3));
+        assertEquals("2 °dH (1 to 3 °dH or more)", least.toText(Locale.ROOT, 3));
         Bounds<Hardness> most = new Bounds<>(degrees(1), degrees(2), degrees(3.5), true, false);
-        assertEquals("2 °dH (3,5 °dH or less)", most.toText(Locale.GERMANY, 3));
+        assertEquals("2 °dH (1 to 3,5 °dH or less)", most.toText(Locale.GERMANY, 3));
         Bounds<Hardness> neither = new Bounds<>(degrees(2), degrees(2), degrees(2), true, true);
         assertEquals("2 °dH (or more, or less)", neither.toText(Locale.ROOT, 3));
         assertFalse(new Bounds<>(degrees(2), degrees(2), degrees(2), false, true).isExact());

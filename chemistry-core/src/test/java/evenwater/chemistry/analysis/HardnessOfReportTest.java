@@ -194,6 +194,38 @@ class HardnessOfReportTest {
     }
 
     @Test
+    void aTitratedCalciumHardnessMayCountStrontium() {
+        Interpretation read = interpreted(
+                "calcium hardness | 2 | mmol/L",
+                "hardness | 3 | mmol/L",
+                "strontium | 0.2 | mmol/L",
+                "iron | 1 | mmol/L");
+        assertTrue(read.assumptions()
+                .contains("calcium hardness taken as calcium alone; the bounds also try that it counts strontium, "
+                        + "as a titration may"));
+        Bounds<AmountConcentration> calcium = read.bounds(water -> water.total(Ion.CALCIUM));
+        assertEquals(1.8, calcium.low().getValue(), 1e-15);
+        assertEquals(2, calcium.high().getValue(), 0);
+        // one titration more or less: what both count moves together
+        Bounds<AmountConcentration> magnesium = read.bounds(water -> water.total(Ion.MAGNESIUM));
+        assertEquals(0, magnesium.low().getValue(), 0);
+        assertEquals(1, magnesium.high().getValue(), 0);
+    }
+
+    @Test
+    void aHardnessAndItsPartsDisagreeOnlyIfTheIntervalsDoNotMeet() {
+        assertEquals(
+                List.of(),
+                interpreted("hardness | 10-20 | °dH", "calcium | 60 | mg/L", "magnesium | 13 | mg/L")
+                        .findings());
+        assertEquals(
+                List.of(
+                        "hardness 13-20 °dH disagrees with calcium and magnesium, which make 2.032 mmol/L (-9.7 %); used these"),
+                interpreted("hardness | 13-20 | °dH", "calcium | 60 | mg/L", "magnesium | 13 | mg/L")
+                        .findings());
+    }
+
+    @Test
     void aSharedHardnessMayCountTheOthersAsWell() {
         Interpretation read = interpreted("hardness | 4 | mmol/L", "strontium | <0.2 | mmol/L", "iron | 0.1 | mmol/L");
         assertTrue(read.assumptions().contains(TITRATED));

@@ -6,6 +6,7 @@ import static evenwater.chemistry.analysis.Reports.milligrams;
 import static evenwater.chemistry.analysis.Reports.read;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.substance.Ion;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -75,5 +76,23 @@ class ReportDuplicatesTest {
         LabReport report = read("pH | 7.6", "pH | 7.6", "sodium | 1 | mg/L", "KH | 1 | °dKH");
         assertEquals(OptionalDouble.of(7.6), report.pH());
         assertEquals(1, report.interpret().corners().size());
+    }
+
+    @Test
+    void twoIntervalsLeaveTheirOverlap() {
+        for (String[] rows : new String[][] {
+            {"calcium | 10-60 | mmol/L", "Ca | 50-200 | mmol/L"}, {"Ca | 50-200 | mmol/L", "calcium | 10-60 | mmol/L"}
+        }) {
+            Interpretation read = Reports.interpreted(rows);
+            Bounds<AmountConcentration> calcium = read.bounds(water -> water.total(Ion.CALCIUM));
+            assertEquals(50, calcium.low().getValue(), 0);
+            assertEquals(60, calcium.high().getValue(), 0);
+        }
+        assertEquals(
+                List.of("calcium 10-60 mmol/L and 50-200 mmol/L"),
+                Reports.read("calcium | 10-60 | mmol/L", "Ca | 50-200 | mmol/L").readings());
+        assertEquals(
+                List.of("calcium 50-60 mmol/L"),
+                Reports.read("calcium | 10-200 | mmol/L", "Ca | 50-60 | mmol/L").readings());
     }
 }

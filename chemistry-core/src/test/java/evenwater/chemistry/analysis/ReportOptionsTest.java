@@ -16,6 +16,7 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -183,10 +184,30 @@ class ReportOptionsTest {
     }
 
     @Test
+    void optionsThatContradictEachOtherAreRefused() {
+        ReportOptions one = NONE.basis("nitrate", "N")
+                .unit("hardness", "°fH")
+                .naming("Foo", "sodium")
+                .ignoring("bar");
+        assertContradiction("nitrate cannot be both 'N' and 'NO3'", () -> one.basis("NO3", "NO3"));
+        assertContradiction("hardness cannot be both '°fH' and '°dH'", () -> one.unit("GH", "°dH"));
+        assertContradiction("'foo' cannot be both sodium and potassium", () -> one.naming("foo", "potassium"));
+        assertContradiction("'Foo' cannot be both named and left out", () -> one.ignoring("Foo"));
+        assertContradiction("'Bar' cannot be both named and left out", () -> one.naming("Bar", "sodium"));
+        one.basis("nitrate", "N").naming("FOO", "Na").ignoring("Bar"); // the same again does no harm
+    }
+
+    private static void assertContradiction(String what, Executable call) {
+        assertEquals(
+                "options contradict each other: " + what,
+                assertThrows(UnusableReportException.class, call).getMessage());
+    }
+
+    @Test
     void optionsAreAddedAndNeverChanged() {
         ReportOptions one = NONE.basis("nitrate", "N");
         ReportOptions two =
-                one.basis("nitrate", "NO3").density(MassConcentration.of(1, MassConcentration.KILOGRAM_PER_LITRE));
+                NONE.basis("nitrate", "NO3").density(MassConcentration.of(1, MassConcentration.KILOGRAM_PER_LITRE));
         ReportOptions three = two.with(DecimalSign.COMMA)
                 .unit("sodium", "mmol/L")
                 .naming("y", "silica as Si")

@@ -218,4 +218,10 @@ class TemperatureTest {
         Quantity<Temperature> absolute = Quantities.getQuantity(5, Units.CELSIUS);
         assertEquals(278.15, temperature(absolute).in(KELVIN));
     }
+
+    @Test
+    void almostNothingIsColderThanFrost() {
+        assertTrue(temperature(1e-310, KELVIN).compareTo(temperature(-100, CELSIUS)) < 0);
+        assertEquals(0, temperature(1e-310, KELVIN).ratioTo(temperature(0, CELSIUS)), 1e-300);
+    }
 }

@@ -226,4 +226,11 @@ class WaterQuantityTest {
         assertEquals(4, tiny.ratioTo(tinier));
         assertTrue(tiny.compareTo(MassConcentration.of(0, MassConcentration.MICROGRAM_PER_LITRE)) > 0);
     }
+
+    @Test
+    void tinySizesCompareAlikeBothWays() {
+        Hardness a = Hardness.of(2.072261515E-315, Hardness.MILLIEQUIVALENT_PER_LITRE);
+        Hardness b = Hardness.of(6.05805662E-315, Hardness.GRAIN_PER_US_GALLON);
+        assertEquals(Integer.signum(a.compareTo(b)), -Integer.signum(b.compareTo(a)));
+    }
 }

@@ -2,6 +2,7 @@ package evenwater.examples.household;
 
 import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.WaterQuantity;
+import javax.measure.Quantity;
 import javax.measure.Unit;
 
 /**
@@ -13,7 +14,7 @@ import javax.measure.Unit;
  */
 record Span(double low, double value, double high) {
 
-    static <Q extends WaterQuantity<Q>> Span of(Bounds<Q> bounds, Unit<Q> unit) {
+    static <K extends Quantity<K>> Span of(Bounds<? extends WaterQuantity<K>> bounds, Unit<K> unit) {
         return new Span(
                 bounds.openBelow() ? Double.NEGATIVE_INFINITY : bounds.low().in(unit),
                 bounds.value().in(unit),

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 
 /** The water behind each treatment, with the range that the report and the spoons leave open: stage 0 is the source. */
 final class Stages {
@@ -82,7 +83,7 @@ final class Stages {
     }
 
     /** A result for the water behind a stage, over everything that the report and the spoons leave open. */
-    <Q extends WaterQuantity<Q>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
+    <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
         Bounds<Q> bounds = bounds(train, stage, result);
         Q low = bounds.low();
         Q high = bounds.high();
@@ -94,7 +95,8 @@ final class Stages {
         return new Bounds<>(low, bounds.value(), high, bounds.openBelow(), bounds.openAbove());
     }
 
-    private <Q extends WaterQuantity<Q>> Bounds<Q> bounds(Train house, int stage, Function<Water, Q> result) {
+    private <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(
+            Train house, int stage, Function<Water, Q> result) {
         Train before = house.first(stage);
         return source.bounds(water -> result.apply(before.treat(water)));
     }
