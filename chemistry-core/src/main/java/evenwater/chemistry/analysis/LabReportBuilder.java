@@ -150,8 +150,8 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the ion is counted in another form or the amount is negative
      */
     public LabReportBuilder total(Ion ion, Quantity<AmountConcentration> concentration) {
-        AmountConcentration stated = AmountConcentration.from(concentration);
         Entry.Key key = new Entry.Key(kind(ion), ion);
+        AmountConcentration stated = ion.concentration(concentration);
         return put(key, amount(stated.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, stated), stated);
     }
 
@@ -167,8 +167,8 @@ public final class LabReportBuilder {
     public LabReportBuilder totalBetween(
             Ion ion, Quantity<AmountConcentration> least, Quantity<AmountConcentration> most) {
         Entry.Key key = new Entry.Key(kind(ion), ion);
-        AmountConcentration low = AmountConcentration.from(Objects.requireNonNull(least, "least"));
-        AmountConcentration high = AmountConcentration.from(Objects.requireNonNull(most, "most"));
+        AmountConcentration low = ion.concentration(Objects.requireNonNull(least, "least"));
+        AmountConcentration high = ion.concentration(Objects.requireNonNull(most, "most"));
         return putBetween(
                 key,
                 amount(low.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, low),
@@ -186,9 +186,9 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the ion is counted in another form or the limit is not positive
      */
     public LabReportBuilder totalBelow(Ion ion, Quantity<AmountConcentration> limit) {
-        AmountConcentration stated = AmountConcentration.from(limit);
-        double high = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
         Entry.Key key = new Entry.Key(kind(ion), ion);
+        AmountConcentration stated = ion.concentration(limit);
+        double high = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
         if (!(high > 0)) {
             throw new IllegalArgumentException(
                     "detection limit of " + key.name() + " must be positive, but was " + stated);

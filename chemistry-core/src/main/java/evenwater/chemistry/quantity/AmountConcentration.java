@@ -2,6 +2,7 @@ package evenwater.chemistry.quantity;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -113,6 +114,26 @@ public final class AmountConcentration extends WaterQuantity<AmountConcentration
      */
     public static List<Unit<AmountConcentration>> units() {
         return Text.NAMES.units();
+    }
+
+    /**
+     * Returns what a concentration weighs that is stated as a mass.
+     *
+     * @return such as "N" for {@code mg/L N}; empty for moles
+     */
+    public Optional<String> basis() {
+        return scale().basis.isEmpty() ? Optional.empty() : Optional.of(scale().basis);
+    }
+
+    /**
+     * Returns how much of its basis a concentration that is stated as a mass takes for a mole.
+     *
+     * @return mass of the basis per mole of the substance; empty for moles
+     */
+    public Optional<MolarMass> basisPerMole() {
+        return scale().basis.isEmpty()
+                ? Optional.empty()
+                : Optional.of(MolarMass.of(scale().divisor, MolarMass.GRAM_PER_MOLE));
     }
 
     @Override

@@ -38,7 +38,9 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
     private final long num;
     private final long den;
     /** A molar mass where a mass is a unit of amount, else 1. */
-    private final double divisor;
+    final double divisor;
+    /** What is weighed where a mass is a unit of amount, else empty. */
+    final String basis;
 
     /** A unit of ours. An empty UCUM code says that UCUM has none. */
     private KindScale(
@@ -49,6 +51,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
             long num,
             long den,
             double divisor,
+            String basis,
             double offset) {
         super(symbol);
         this.kind = kind;
@@ -58,6 +61,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         this.num = num;
         this.den = den;
         this.divisor = divisor;
+        this.basis = basis;
         this.toBase = (double) num / den / divisor;
         this.offset = offset;
         // A null system unit makes the shell ask its parent, so that indriya's own units stay unloaded until someone
@@ -75,6 +79,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         this.num = 1;
         this.den = 1;
         this.divisor = 1 / toBase;
+        this.basis = "";
         this.toBase = toBase;
         this.offset = offset;
         this.unit = foreign;
@@ -83,25 +88,26 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
     /** Makes a unit of {@code num / den} coherent units. */
     static <Q extends Quantity<Q>> Unit<Q> unit(
             Class<?> kind, Coherent coherent, String symbol, String ucumCode, long num, long den) {
-        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, 0).unit;
+        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, "", 0).unit;
     }
 
     /** Makes a unit with another zero: {@code base = (value + offset) · num / (den · divisor)}. */
     static <Q extends Quantity<Q>> Unit<Q> shiftedUnit(
             Class<?> kind, Coherent coherent, String symbol, String ucumCode, long num, long den, double offset) {
-        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, offset).unit;
+        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, "", offset).unit;
     }
 
     /** Makes a mass per volume, this scale, a unit of amount: one of it is {@code mass / gramsPerMole}. */
-    Unit<AmountConcentration> amountUnit(String basis, double gramsPerMole) {
+    Unit<AmountConcentration> amountUnit(String weighed, double gramsPerMole) {
         return new KindScale<AmountConcentration>(
                         AmountConcentration.class,
-                        symbol + " " + basis,
+                        symbol + " " + weighed,
                         "",
                         Coherent.MOLE_PER_CUBIC_METRE,
                         num * 1000, // g/L over g/mol is mol/L, 1000 mol/m³
                         den,
                         gramsPerMole * divisor,
+                        weighed,
                         0)
                 .unit;
     }

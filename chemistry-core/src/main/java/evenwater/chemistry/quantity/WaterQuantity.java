@@ -183,11 +183,9 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
         if (divisor.inBase() == 0 && (ownZero || divisor.value == 0)) {
             throw new IllegalArgumentException("ratio of " + this + " to " + divisor + " is not defined");
         }
-        double ratio = ownZero
+        double ratio = ownZero || (hasAllDigits() && divisor.hasAllDigits())
                 ? inBase() / divisor.inBase()
-                : value
-                        / divisor.value
-                        * (scale.toBase / divisor.scale.toBase); // fits where the sizes in the base may not
+                : value / divisor.value * (scale.toBase / divisor.scale.toBase);
         return finite(ratio, "ratio to " + divisor);
     }
 
@@ -262,6 +260,12 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
             return 1;
         }
         return size > LARGE ? 1 / LARGE : size < 1 / LARGE ? LARGE : 1;
+    }
+
+    /** Whether the size in coherent units is a double as good as the value: 1.7e308 kg/L is not. */
+    private boolean hasAllDigits() {
+        double size = Math.abs(inBase());
+        return size >= Double.MIN_NORMAL && size <= Double.MAX_VALUE;
     }
 
     private double inBase(double factor) {

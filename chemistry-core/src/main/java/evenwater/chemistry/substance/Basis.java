@@ -3,12 +3,16 @@ package evenwater.chemistry.substance;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.MolarMass;
+import evenwater.chemistry.quantity.UnreadableTextException;
 import java.util.EnumSet;
 import java.util.Set;
 import javax.measure.Unit;
 
 /** What "expressed as" means: how much of a basis stands for one mole of an ion. */
 final class Basis {
+
+    /** Other atomic weights make a smaller difference than another ion. */
+    private static final double SAME = 0.01;
 
     private static final Formula CALCIUM_CARBONATE = Formula.parse("CaCO3");
 
@@ -17,6 +21,27 @@ final class Basis {
     static Unit<AmountConcentration> unit(Ion ion, Unit<MassConcentration> massUnit, Formula basis) {
         return AmountConcentration.ofMass(
                 massUnit, basis.toString(), MolarMass.of(gramsPerMole(ion, basis), MolarMass.GRAM_PER_MOLE));
+    }
+
+    /** Refuses a mass that stands for another substance; mol stand for anything, and so does a basis that is no formula. */
+    static void refuseOther(Ion ion, AmountConcentration stated) {
+        if (stated.basis().isEmpty()) {
+            return;
+        }
+        double own;
+        try {
+            own = gramsPerMole(ion, Formula.parse(stated.basis().orElseThrow()));
+        } catch (UnreadableTextException e) {
+            return;
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    stated + " is no concentration of " + ion.name() + ": " + e.getMessage());
+        }
+        double said = stated.basisPerMole().orElseThrow().in(MolarMass.GRAM_PER_MOLE);
+        if (Math.abs(said / own - 1) > SAME) {
+            throw new IllegalArgumentException(stated + " is no concentration of " + ion.name() + ": its unit takes "
+                    + said + " g for a mole, and " + ion + " takes " + own);
+        }
     }
 
     /** Grams of the basis that stand for one mole of the ion. */

@@ -416,6 +416,19 @@ public final class Ion implements Comparable<Ion> {
     }
 
     /**
+     * Returns any library's concentration of this ion as ours; one that is stated in the mass of another substance is refused.
+     *
+     * @param concentration in moles, or in a {@linkplain #unit unit} of this ion
+     * @return the same statement
+     * @throws IllegalArgumentException if its unit weighs something else, as {@code mg/L Na⁺} does for calcium
+     */
+    public AmountConcentration concentration(Quantity<AmountConcentration> concentration) {
+        AmountConcentration stated = AmountConcentration.from(concentration);
+        Basis.refuseOther(this, stated);
+        return stated;
+    }
+
+    /**
      * Reads a concentration of this ion, such as {@code 4.1 mg/L N}, {@code 4.1 mg/L as N}, {@code 0.3 mmol/L} or {@code 2 meq/L}.
      *
      * @param text a number with a decimal point, a unit and, for a mass, the basis
@@ -435,7 +448,7 @@ public final class Ion implements Comparable<Ion> {
      * @throws IllegalArgumentException if the solute is neutral
      */
     public EquivalentConcentration equivalents(Quantity<AmountConcentration> amount) {
-        double millimolesPerLitre = AmountConcentration.from(amount).in(MILLIMOLE_PER_LITRE);
+        double millimolesPerLitre = concentration(amount).in(MILLIMOLE_PER_LITRE);
         return EquivalentConcentration.of(
                 millimolesPerLitre * chargesOrRefuse("equivalents"), MILLIEQUIVALENT_PER_LITRE);
     }

@@ -61,7 +61,7 @@ public final class Change {
         double carbon = 0;
         for (Map.Entry<Ion, ? extends Quantity<AmountConcentration>> e : new TreeMap<>(amounts).entrySet()) {
             Ion ion = e.getKey();
-            double n = AmountConcentration.from(e.getValue()).in(MILLIMOLE_PER_LITRE);
+            double n = ion.concentration(e.getValue()).in(MILLIMOLE_PER_LITRE);
             charge += ion.chargeNumber() * n;
             moved += Math.abs(ion.chargeNumber() * n);
             alkalinity += ion.alkalinityPerMole() * n;
@@ -140,7 +140,7 @@ public final class Change {
             throw new IllegalArgumentException(out + " cannot be exchanged for " + in
                     + (charged ? ": their charges differ in sign" : ": one of them has no charge"));
         }
-        double n = AmountConcentration.from(leaving).in(MILLIMOLE_PER_LITRE);
+        double n = out.concentration(leaving).in(MILLIMOLE_PER_LITRE);
         if (!(n >= 0)) {
             throw new IllegalArgumentException(
                     "amount of " + out + " that leaves must not be negative, but was " + leaving);

@@ -36,11 +36,11 @@ public final class WaterBuilder {
      * @param ion a reference form
      * @param concentration 0 or more
      * @return this builder
-     * @throws IllegalArgumentException if the ion is counted elsewhere or the amount is negative
+     * @throws IllegalArgumentException if the ion is counted elsewhere, or the amount is negative or in the mass of another ion
      */
     public WaterBuilder total(Ion ion, Quantity<AmountConcentration> concentration) {
         Counting.refuseUncounted(ion);
-        totals.put(ion, millimoles(concentration, ion.symbol()));
+        totals.put(ion, millimoles(ion.concentration(concentration), ion.symbol()));
         return this;
     }
 

@@ -6,11 +6,18 @@ import static evenwater.chemistry.quantity.MassConcentration.GRAM_PER_LITRE;
 import static evenwater.chemistry.quantity.MassConcentration.MICROGRAM_PER_LITRE;
 import static evenwater.chemistry.quantity.MassConcentration.MILLIGRAM_PER_LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.analysis.LabReport;
 import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.MolarMass;
+import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -251,5 +258,44 @@ class BasisTest {
                         .getConverterTo(Ion.NITRATE.milligramPerLitre())
                         .convert(1.0),
                 1e-12); // N₂O₅ is 108.009 g/mol
+    }
+
+    @Test
+    void aMassOfAnotherSubstanceIsNoConcentrationOfAnIon() {
+        AmountConcentration sodium = AmountConcentration.of(100, Ion.SODIUM.milligramPerLitre());
+        assertEquals(
+                "100 mg/L Na⁺ is no concentration of calcium: Ca²⁺ cannot be expressed as Na⁺: they share no element other "
+                        + "than hydrogen and oxygen",
+                refused(() -> Ion.CALCIUM.concentration(sodium)));
+        AmountConcentration asCalciumCarbonate =
+                AmountConcentration.of(100, Ion.SODIUM.milligramPerLitreAs(Formula.parse("CaCO3")));
+        assertTrue(refused(() -> Ion.CALCIUM.concentration(asCalciumCarbonate))
+                .startsWith("100 mg/L CaCO₃ is no concentration of calcium: its unit takes 50.043"));
+        assertSame(sodium, Ion.SODIUM.concentration(sodium));
+        AmountConcentration nitrogen = AmountConcentration.of(1, Ion.NITRATE.milligramPerLitreAs(Element.NITROGEN));
+        assertSame(nitrogen, Ion.AMMONIUM.concentration(nitrogen)); // a gram of N is a gram of N
+        AmountConcentration moles = AmountConcentration.of(1, AmountConcentration.MILLIMOLE_PER_LITRE);
+        assertSame(moles, Ion.CALCIUM.concentration(moles));
+        AmountConcentration words = AmountConcentration.of(
+                1, AmountConcentration.ofMass(MILLIGRAM_PER_LITRE, "of the lab", Ion.CALCIUM.molarMass()));
+        assertSame(words, Ion.CALCIUM.concentration(words));
+        assertEquals(Optional.of("Na⁺"), sodium.basis());
+        assertEquals(22.990, sodium.basisPerMole().orElseThrow().in(MolarMass.GRAM_PER_MOLE), 0.0005);
+        assertTrue(moles.basis().isEmpty() && moles.basisPerMole().isEmpty());
+    }
+
+    @Test
+    void watersAndChangesRefuseIt() {
+        AmountConcentration sodium = AmountConcentration.of(100, Ion.SODIUM.milligramPerLitre());
+        for (Executable call : List.<Executable>of(
+                () -> Water.builder().total(Ion.CALCIUM, sodium),
+                () -> LabReport.builder().total(Ion.CALCIUM, sodium),
+                () -> LabReport.builder().totalBelow(Ion.CALCIUM, sodium),
+                () -> LabReport.builder().totalBetween(Ion.CALCIUM, sodium, sodium),
+                () -> Change.of(Map.of(Ion.CALCIUM, sodium)),
+                () -> Change.exchanging(Ion.CALCIUM, Ion.SODIUM, sodium),
+                () -> Ion.CALCIUM.equivalents(sodium))) {
+            assertTrue(refused(call).startsWith("100 mg/L Na⁺ is no concentration of calcium"));
+        }
     }
 }
