@@ -3,32 +3,39 @@ package evenwater.examples.household;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.UnreadableTextException;
+import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Bypass;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.measure.quantity.Mass;
 
 /**
  * What a house does to its water, in the order of the pipe: softener, membrane, doses.
  *
  * @param softener the softener, if there is one
  * @param membrane the reverse-osmosis unit, if there is one
+ * @param blend hardness to blend to past the membrane, if that is wanted
  * @param doses what is dissolved, in its order
  */
-record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, List<Dosing> doses) {
+record House(
+        Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Optional<Hardness> blend, List<Dosing> doses) {
 
     /** A pipe. */
-    static final House NOTHING = new House(Optional.empty(), Optional.empty(), List.of());
+    static final House NOTHING = new House(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
     private static final Pattern DOSE = Pattern.compile("(?<compound>[^=]+)=(?<amount>[^/]+)/(?<volume>.+)");
     private static final Pattern SOLD = Pattern.compile("(?<compound>.+?),?\\s+(?<strength>[0-9.]+\\s*%)");
@@ -39,9 +46,13 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
     Train train() {
         List<Treatment> treatments = new ArrayList<>();
         softener.ifPresent(treatments::add);
-        membrane.ifPresent(treatments::add);
+        membrane.map(this::withBypass).ifPresent(treatments::add);
         treatments.addAll(doses);
         return Train.of(treatments);
+    }
+
+    private Treatment withBypass(ReverseOsmosis unit) {
+        return blend.isPresent() ? Bypass.around(unit, blend.get()) : unit;
     }
 
     boolean usesPotassium() {
@@ -81,13 +92,20 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
             ReverseOsmosis before = membrane;
             membrane = option("--recovery", () -> before.recovering(share(recovery.get())));
         }
+        Map<Ion, Double> stated = new HashMap<>();
         for (String one : special) {
             ReverseOsmosis before = membrane;
             String[] ion = one.split("=", -1);
             if (ion.length != 2) {
                 throw new UsageException("--reject: '" + one + "' must be an ion and its rejection, such as NO3-=0.85");
             }
-            membrane = option("--reject", () -> before.rejecting(Ion.parse(ion[0]), share(ion[1])));
+            membrane = option("--reject", () -> {
+                Double already = stated.put(Ion.parse(ion[0]), share(ion[1]));
+                if (already != null && already != share(ion[1])) {
+                    throw new UsageException("--reject: two rejections of " + Ion.parse(ion[0]) + ": leave one out");
+                }
+                return before.rejecting(Ion.parse(ion[0]), share(ion[1]));
+            });
         }
         return membrane;
     }
@@ -107,15 +125,24 @@ record House(Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Lis
         Compound compound = option("--dose", () -> compound(m.group("compound").strip()));
         var volume = option("--dose", () -> WaterUnits.parseVolume(m.group("volume")));
         Matcher spoons = TEASPOONS.matcher(m.group("amount"));
-        if (spoons.matches()) {
-            double number = Double.parseDouble(spoons.group("number"));
-            return option("--dose", () -> Dosing.teaspoons(compound, number, volume));
-        }
-        Dosing dosing = option("--dose", () -> Dosing.of(compound, WaterUnits.parseMass(m.group("amount")), volume));
-        if (dosing.dose().in(MassConcentration.KILOGRAM_PER_LITRE) > 1) {
+        Dosing dosing = option(
+                "--dose",
+                () -> spoons.matches()
+                        ? Dosing.teaspoons(compound, Double.parseDouble(spoons.group("number")), volume)
+                        : Dosing.of(compound, mass(m.group("amount")), volume));
+        if (dosing.most().dose().in(MassConcentration.KILOGRAM_PER_LITRE) > 1) {
             throw new UsageException("--dose: '" + text + "' is more than a kilogram for each litre");
         }
         return dosing;
+    }
+
+    private static WaterQuantity<Mass> mass(String text) {
+        try {
+            return WaterUnits.parseMass(text);
+        } catch (UnreadableTextException e) {
+            throw new UsageException(
+                    "--dose: " + text.strip() + ": " + e.problem() + ", or tsp for a level US teaspoon");
+        }
     }
 
     private static Compound compound(String text) {

@@ -20,10 +20,9 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +71,7 @@ final class HouseholdCommand implements Callable<String> {
     @Option(
             names = "--recovery",
             paramLabel = "share",
-            description = "Permeate over feed of the membrane, such as 0.3.")
+            description = "Permeate over feed of the membrane, such as 0.3; 0.25 if not stated.")
     private @Nullable String recovery;
 
     @Option(
@@ -86,6 +85,12 @@ final class HouseholdCommand implements Callable<String> {
             paramLabel = "compound=amount/volume",
             description = "Salt dissolved, such as 'gypsum=1 g/10 L' or 'Epsom salt=1 tsp/40 US gal'. Repeatable.")
     private List<String> doses = List.of();
+
+    @Option(
+            names = "--blend",
+            paramLabel = "hardness",
+            description = "Hardness to blend to past the membrane, such as '6 °dH'.")
+    private @Nullable String blend;
 
     @Option(names = "--no-treatment", description = "Show the source water alone.")
     private boolean noTreatment;
@@ -147,7 +152,7 @@ final class HouseholdCommand implements Callable<String> {
     /** Runs the command; prints either all of the report or one line of error. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
         HouseholdCommand command = new HouseholdCommand();
-        CommandLine parser = new CommandLine(command);
+        CommandLine parser = new CommandLine(command).setExpandAtFiles(false);
         try {
             parser.parseArgs(args);
             if (command.help) {
@@ -157,20 +162,33 @@ final class HouseholdCommand implements Callable<String> {
             out.print(command.call());
             out.flush();
             return 0;
-        } catch (CommandLine.ParameterException
+        } catch (CommandLine.UnmatchedArgumentException e) {
+            return refuse(
+                    err,
+                    e.getMessage()
+                            + e.getSuggestions().stream()
+                                    .findFirst()
+                                    .map(s -> ": did you mean " + s + "?")
+                                    .orElse(""));
+        } catch (CommandLine.PicocliException
                 | UsageException
                 | NoAnswerException
                 | IllegalArgumentException
                 | ArithmeticException e) {
-            String line = String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-            err.println(line.length() > LONGEST_ERROR ? line.substring(0, LONGEST_ERROR) + "…" : line);
-            return UNUSABLE;
+            return refuse(err, String.valueOf(e.getMessage()));
         }
+    }
+
+    private static int refuse(PrintWriter err, String message) {
+        String line = message.replaceAll("\\s*\\R\\s*", " ");
+        err.println(line.length() > LONGEST_ERROR ? line.substring(0, LONGEST_ERROR) + "…" : line);
+        return UNUSABLE;
     }
 
     @Override
     public String call() {
         boolean own = file == null;
+        refuseOrphans();
         String name = file == null ? OWN_REPORT : file;
         ReportFile report = ReportFile.of(name, bytes());
         try {
@@ -185,8 +203,29 @@ final class HouseholdCommand implements Callable<String> {
             House house = !own && nothingSaid && !hardnessKnown ? House.NOTHING : house(own);
             return new HouseholdReport(name, report, source, house, speech(), !own && nothingSaid).text();
         } catch (UnusableReportException e) {
-            throw new UsageException(name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage());
+            throw new UsageException(
+                    name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage() + hint(e.getMessage() + ""));
+        } catch (NoAnswerException e) {
+            throw new UsageException(
+                    (target != null ? "--target: " : blend != null ? "--blend: " : "") + e.getMessage());
         }
+    }
+
+    /** Which option settles what the report leaves open; the library knows nothing of options. */
+    private static String hint(String message) {
+        if (message.endsWith("state the basis")) {
+            return ", or say --basis, such as --basis nitrate=N";
+        }
+        if (message.endsWith("add one") || message.contains("unit is missing")) {
+            return ", or say --unit, such as --unit 'hardness=mg/L CaCO3'";
+        }
+        if (message.endsWith("or leave the row out")) {
+            return message.contains("ay what it means") ? ": --name or --ignore" : ": --ignore";
+        }
+        if (message.contains("needs the density")) {
+            return ": --density '0.998 kg/L'";
+        }
+        return message.contains("what a comma means") || message.endsWith("use a point or say so") ? ": --decimal" : "";
     }
 
     private static boolean isHardnessKnown(Interpretation source) {
@@ -209,14 +248,14 @@ final class HouseholdCommand implements Callable<String> {
 
     private ReportOptions reading(ReportFile report) {
         ReportOptions options = ReportOptions.none().with(decimalSign(report));
-        for (Map.Entry<String, String> e : pairs("--basis", bases).entrySet()) {
-            options = options.basis(e.getKey(), e.getValue());
+        for (String[] pair : pairs("--basis", bases)) {
+            options = options.basis(pair[0].strip(), pair[1].strip());
         }
-        for (Map.Entry<String, String> e : pairs("--unit", units).entrySet()) {
-            options = options.unit(e.getKey(), e.getValue());
+        for (String[] pair : pairs("--unit", units)) {
+            options = options.unit(pair[0].strip(), pair[1].strip());
         }
-        for (Map.Entry<String, String> e : pairs("--name", names).entrySet()) {
-            options = options.naming(e.getKey(), e.getValue());
+        for (String[] pair : pairs("--name", names)) {
+            options = options.naming(pair[0].strip(), pair[1].strip());
         }
         for (String one : ignored) {
             options = options.ignoring(one);
@@ -229,19 +268,15 @@ final class HouseholdCommand implements Callable<String> {
         return options;
     }
 
-    /** Splits {@code nitrate=N}; the same thing said twice must be said alike. */
-    private static Map<String, String> pairs(String option, List<String> texts) {
-        Map<String, String> pairs = new LinkedHashMap<>();
+    /** Splits {@code nitrate=N}. */
+    private static List<String[]> pairs(String option, List<String> texts) {
+        List<String[]> pairs = new ArrayList<>();
         for (String text : texts) {
             String[] parts = text.split("=", 2);
             if (parts.length < 2 || parts[0].isBlank() || parts[1].isBlank()) {
                 throw new UsageException(option + ": '" + text + "' must be two words with = between them");
             }
-            String before = pairs.put(parts[0].strip(), parts[1].strip());
-            if (before != null && !before.equals(parts[1].strip())) {
-                throw new UsageException(option + ": " + parts[0].strip() + " cannot be both '" + before + "' and '"
-                        + parts[1].strip() + "'");
-            }
+            pairs.add(parts);
         }
         return pairs;
     }
@@ -284,14 +319,17 @@ final class HouseholdCommand implements Callable<String> {
         return assumptions;
     }
 
+    private void refuseOrphans() {
+        if (softener == null && (leakage != null || target != null)) {
+            throw new UsageException("--leakage and --target need --softener; past a membrane say --blend");
+        }
+        if (membrane == null && (recovery != null || blend != null || !rejections.isEmpty())) {
+            throw new UsageException("--recovery, --blend and --reject need --reverse-osmosis");
+        }
+    }
+
     /** The bundled household shows all stages; a report without a house is softened, which the output says. */
     private House house(boolean own) {
-        if (softener == null && (leakage != null || target != null)) {
-            throw new UsageException("--leakage and --target need --softener");
-        }
-        if (membrane == null && (recovery != null || !rejections.isEmpty())) {
-            throw new UsageException("--recovery and --reject need --reverse-osmosis");
-        }
         boolean nothingSaid = softener == null && membrane == null && doses.isEmpty();
         if (noTreatment) {
             if (!nothingSaid) {
@@ -303,6 +341,7 @@ final class HouseholdCommand implements Callable<String> {
             return new House(
                     Optional.of(House.softener("sodium", Optional.of("0.5 gpg"), Optional.empty())),
                     Optional.of(House.membrane("0.95,0.98", Optional.of("0.3"), List.of())),
+                    Optional.empty(),
                     List.of(
                             House.dose("calcium chloride dihydrate=6 g/60 L"),
                             House.dose("Epsom salt=5 g/60 L"),
@@ -317,6 +356,7 @@ final class HouseholdCommand implements Callable<String> {
                                 Optional.ofNullable(target)))
                         : Optional.empty(),
                 Optional.ofNullable(membrane).map(m -> House.membrane(m, Optional.ofNullable(recovery), rejections)),
+                Optional.ofNullable(blend).map(b -> House.option("--blend", () -> Hardness.parse(b))),
                 doses.stream().map(House::dose).toList());
     }
 

@@ -38,6 +38,7 @@ final class HouseholdReport {
         }
         Trust trust = new Trust(source);
         trust.doubt().ifPresent(page::say);
+        new Summary(stages, speech).write(page);
         new SourceSection(source, speech, trust).write(page);
         new StageSection(stages, house, speech).write(page);
         new SodiumSection(stages, house).write(page);

@@ -59,7 +59,7 @@ final class SourceSection {
 
     private void measured(Page page) {
         LabReport report = source.report();
-        page.say("Measured: " + Page.clean(String.join("; ", report.readings())) + ".");
+        page.say("Measured: " + report.readings().stream().map(Page::foreign).collect(Collectors.joining("; ")) + ".");
         if (!source.assumptions().isEmpty()) {
             page.gap().say("Assumed:");
             source.assumptions().forEach(assumption -> page.item(Page.clean(assumption)));
@@ -149,9 +149,10 @@ final class SourceSection {
         if (alkalinity.isUnknown()) {
             return "not measured";
         }
-        return source.notMeasured().contains("alkalinity") && !range.isEmpty()
-                ? "not measured, " + range
-                : Page.number(alkalinity.value()) + " " + unit + (range.isEmpty() ? "" : " (" + range + ")");
+        boolean stated = source.report().readings().stream()
+                .anyMatch(reading -> reading.matches("(alkalinity|bicarbonate|carbonate|hydroxide).*"));
+        return (stated ? "" : "not measured, taken as ") + Page.number(alkalinity.value()) + " " + unit
+                + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
     private static String inUnit(Hardness hardness, Unit<Hardness> unit) {
@@ -186,21 +187,23 @@ final class SourceSection {
         for (Function<Water, Optional<Acceptance>> judge : checks()) {
             judge.apply(water)
                     .ifPresent(check -> page.item(check.criterion() + ": " + value(check) + ", wanted "
-                            + limit(check.low()) + " to " + limit(check.high()) + ": " + verdict(judge, check) + " ("
+                            + limit(check.low()) + " to " + limit(check.high()) + ": " + verdict(judge) + " ("
                             + check.source() + ")."));
         }
         page.say("The difference is carried along as unmeasured charge and never poured into one ion.");
     }
 
     /** What the missing charge would be if one ion carried it: the range that naming a carrier opens. */
-    private static void unmeasured(Page page, EquivalentConcentration charge) {
+    private void unmeasured(Page page, EquivalentConcentration charge) {
         if (Math.abs(charge.in(MILLIEQUIVALENT_PER_LITRE)) < 0.0005) {
             return; // nothing at three decimals
         }
         boolean anions = charge.getValue() < 0;
         EquivalentConcentration size = anions ? charge.negate() : charge;
         List<Ion> carriers = anions ? List.of(Ion.CHLORIDE, Ion.SULFATE) : List.of(Ion.SODIUM, Ion.POTASSIUM);
-        page.say("It would be "
+        boolean carbonate = anions && source.bounds(Water::alkalinity).openAbove();
+        page.say((carbonate ? "Carbonate that nobody stated is likely part of it, and raises the alkalinity. " : "")
+                + "As one ion the charge that nobody measured would be "
                 + carriers.stream()
                         .map(ion ->
                                 Page.number(ion.amount(size).in(ion.milligramPerLitre())) + " mg/L as " + ion.name())
@@ -208,16 +211,10 @@ final class SourceSection {
                 + "; --carrier says who carries it.");
     }
 
-    /** One verdict for all waters that the intervals of the report leave open, or none. */
-    private String verdict(Function<Water, Optional<Acceptance>> judge, Acceptance byBestGuess) {
-        boolean oneMind = source.corners().stream()
-                .map(judge)
-                .flatMap(Optional::stream)
-                .allMatch(check -> check.accepted() == byBestGuess.accepted());
-        if (!oneMind) {
-            return "within the intervals of the report it may be accepted or not";
-        }
-        return byBestGuess.accepted() ? "accepted" : "NOT accepted";
+    private String verdict(Function<Water, Optional<Acceptance>> judge) {
+        return trust.verdict(judge)
+                .map(accepted -> accepted ? "accepted" : "NOT accepted")
+                .orElse("within the intervals of the report it may be accepted or not");
     }
 
     private List<Function<Water, Optional<Acceptance>>> checks() {

@@ -5,16 +5,21 @@ import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALE
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Bypass;
 import evenwater.chemistry.treatment.MembraneStreams;
 import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Stage;
 import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.HardnessCount;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 
 /** Every stage: what goes in and out in charges that add up to zero, and the water behind it. */
@@ -35,9 +40,13 @@ final class StageSection {
             Stage stage = stages.ledger().stages().get(i - 1);
             page.heading("Stage " + i + ": " + stage.name());
             if (stages.treatment(i) instanceof Softener softener) {
-                softening(page, softener, stage);
+                softening(page, i, softener, stage);
             }
-            if (stages.treatment(i) instanceof ReverseOsmosis membrane) {
+            if (stages.treatment(i) instanceof Bypass bypass) {
+                page.say("Bypass: " + share(i, bypass::shareOfRaw) + " of the water goes past the membrane.");
+            }
+            if (stages.treatment(i) instanceof ReverseOsmosis || stages.treatment(i) instanceof Bypass) {
+                ReverseOsmosis membrane = house.membrane().orElseThrow();
                 membrane(page, i, membrane, membrane.streams(stage.before()));
             }
             page.say(behind(i));
@@ -46,21 +55,26 @@ final class StageSection {
             warnings(page, i);
         }
         if (stages.last() > 0) {
+            String measured = stages.source().report().pH().isPresent()
+                    ? "the measured value holds for the source only. "
+                    : "not measured, and not computed here. ";
             page.gap()
-                    .say(
-                            "pH: the measured value holds for the source only. A softener moves no acid or base and hardly changes it; "
-                                    + "behind a membrane or a dose of carbonates it must be measured.");
+                    .say("pH: " + measured
+                            + (house.softener().isPresent() ? "A softener hardly changes it. " : "")
+                            + "Behind a membrane, or a dose of an acid, a base or a carbonate, it must be measured.");
         }
     }
 
-    private static void softening(Page page, Softener softener, Stage stage) {
+    private void softening(Page page, int number, Softener softener, Stage stage) {
         double bypass = softener.bypassShare(stage.before());
         double removed = stage.before().hardness().in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
                 - stage.after().hardness().in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE);
         Ion ion = softener.regenerant();
         double added = stage.change().total(ion).in(ion.milligramPerLitre());
         if (bypass > 0) {
-            page.say("Bypass: " + Page.number(100 * bypass) + " % of the water goes past the resin.");
+            page.say(
+                    "Bypass: " + share(number, softener::bypassShare)
+                            + " of the water goes past the resin. Set it by a measured hardness: what follows holds for the wanted one.");
         }
         if (added == 0) {
             page.say("The water is no harder than the leakage: it passes unchanged.");
@@ -70,12 +84,34 @@ final class StageSection {
                 + " go, " + Page.number(added) + " mg/L of " + ion.name()
                 + " come. \"One for one, ppm for ppm\" would be wrong by the charge: it takes two "
                 + ion.name() + " for one calcium.");
+        List<String> passing = Stream.of(Ion.AMMONIUM, Ion.ALUMINIUM, Ion.ZINC, Ion.COPPER_II, Ion.HYDROGEN)
+                .filter(other -> other.equals(Ion.HYDROGEN)
+                        ? stage.before().alkalinity().getValue() < 0
+                        : stage.before().total(other).getValue() > 0)
+                .map(Ion::name)
+                .toList();
+        if (!passing.isEmpty()) {
+            page.say("A resin takes up " + String.join(", ", passing)
+                    + " as well, which is not counted here: some more " + ion.name() + " comes for it.");
+        }
+    }
+
+    /** A share in percent, over everything that the report leaves open. */
+    private String share(int stage, ToDoubleFunction<Water> share) {
+        Span span = Span.of(
+                stages.bounds(stage - 1, water -> WaterUnits.share(share.applyAsDouble(water), WaterUnits.ONE)),
+                WaterUnits.PERCENT);
+        String range = span.rangeText("%");
+        return Page.number(span.value()) + " %" + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
     /** What goes with calcium and magnesium. */
     private static String others(Change change) {
         StringBuilder others = new StringBuilder();
-        for (Ion ion : List.of(Ion.STRONTIUM, Ion.BARIUM, Ion.IRON_II, Ion.MANGANESE_II)) {
+        for (Ion ion : HardnessCount.EDTA_TITRATION.ions()) {
+            if (HardnessCount.CALCIUM_AND_MAGNESIUM.ions().contains(ion)) {
+                continue;
+            }
             double milligrams = -change.total(ion).in(ion.milligramPerLitre());
             if (milligrams > 0) {
                 others.append(" and ")
@@ -97,9 +133,14 @@ final class StageSection {
                                         heldBack.stream()
                                                 .map(StageSection::name)
                                                 .toList()) + ".")
-                + " Dissolved CO₂ passes, so a permeate is mostly acid; its pH is not computed here.");
+                + " Dissolved CO₂ passes, which makes the permeate of most waters acid; its pH is not computed here.");
+        if (stages.water(stage - 1).total(Ion.BORIC_ACID).getValue() > 0) {
+            page.say(
+                    "Boric acid is taken to be held back like single-charged ions unless --reject says otherwise; most "
+                            + "membranes hold back much less of it.");
+        }
         double permeate = 100 * membrane.recovery();
-        page.say("Of 100 L, " + Page.number(permeate) + " L pass and " + Page.number(100 - permeate)
+        page.say("Of 100 L that are fed, " + Page.number(permeate) + " L pass and " + Page.number(100 - permeate)
                 + " L go to the drain, with hardness " + drain(stage, membrane, Water::hardness, speech.hardness())
                 + ", alkalinity " + drain(stage, membrane, Water::alkalinity, speech.alkalinity()) + ", sodium "
                 + drain(stage, membrane, water -> water.total(Ion.SODIUM), Ion.SODIUM.milligramPerLitre())
@@ -118,7 +159,8 @@ final class StageSection {
     private String behind(int stage) {
         Span hardness = Span.of(stages.bounds(stage, Water::hardness), speech.hardness());
         Span alkalinity = Span.of(stages.bounds(stage, Water::alkalinity), speech.alkalinity());
-        return "Behind it: hardness " + spoken(hardness, speech.hardness().toString()) + ", alkalinity "
+        return "The water behind this stage: hardness "
+                + spoken(hardness, speech.hardness().toString()) + ", alkalinity "
                 + spoken(alkalinity, speech.alkalinity().toString()) + "."
                 + (alkalinity.isBelow(0)
                         ? " Negative alkalinity is free mineral acid: the pH is below about 4.5."
@@ -174,7 +216,7 @@ final class StageSection {
 
     private void warnings(Page page, int stage) {
         house.doses().stream().filter(dose -> dose == stages.treatment(stage)).forEach(dose -> {
-            if (dose.exceedsSolubility()) {
+            if (dose.most().exceedsSolubility()) {
                 page.say("More than dissolves in pure water at 20 °C: some of the "
                         + dose.compound().name() + " will stay undissolved, and the figures above are too high.");
             }

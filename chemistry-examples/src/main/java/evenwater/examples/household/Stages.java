@@ -11,26 +11,20 @@ import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 
 /** The water behind each treatment, with the range that the report and the spoons leave open: stage 0 is the source. */
 final class Stages {
 
-    private static final int ALL_COMBINATIONS = 4;
-
     private final Interpretation source;
     private final Train train;
     private final Ledger ledger;
-    /** The house with every spoon at its least or most. */
-    private final List<Train> spoons;
 
     Stages(Interpretation source, Train train) {
         this.source = source;
         this.train = train;
         this.ledger = train.run(source.water());
-        this.spoons = spoons(train);
     }
 
     Interpretation source() {
@@ -57,42 +51,36 @@ final class Stages {
         return train.treatments().stream().filter(Dosing.class::isInstance).map(Dosing.class::cast);
     }
 
-    /** All combinations of ends of what teaspoons measure; of many teaspoons all at their least and all at their most. */
-    private static List<Train> spoons(Train train) {
-        List<Integer> uncertain = IntStream.range(0, train.treatments().size())
-                .filter(i -> train.treatments().get(i) instanceof Dosing dosing && dosing.least() != dosing)
-                .boxed()
-                .toList();
-        if (uncertain.isEmpty()) {
-            return List.of();
-        }
-        int size = uncertain.size();
-        int all = (1 << Math.min(size, ALL_COMBINATIONS)) - 1;
-        return IntStream.rangeClosed(0, all)
-                .filter(bits -> size <= ALL_COMBINATIONS || bits == 0 || bits == all)
-                .mapToObj(bits -> {
-                    List<Treatment> treatments = new ArrayList<>(train.treatments());
-                    for (int i = 0; i < size; i++) {
-                        boolean most = (bits >> Math.min(i, ALL_COMBINATIONS - 1) & 1) == 1;
-                        Dosing dosing = (Dosing) treatments.get(uncertain.get(i));
-                        treatments.set(uncertain.get(i), most ? dosing.most() : dosing.least());
-                    }
-                    return Train.of(treatments);
-                })
-                .toList();
-    }
-
     /** A result for the water behind a stage, over everything that the report and the spoons leave open. */
     <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(int stage, Function<Water, Q> result) {
         Bounds<Q> bounds = bounds(train, stage, result);
-        Q low = bounds.low();
-        Q high = bounds.high();
-        for (Train spoon : spoons) {
-            Bounds<Q> with = bounds(spoon, stage, result);
-            low = with.low().compareTo(low) < 0 ? with.low() : low;
-            high = with.high().compareTo(high) > 0 ? with.high() : high;
+        if (doses().allMatch(dosing -> dosing.least() == dosing)) {
+            return bounds;
         }
-        return new Bounds<>(low, bounds.value(), high, bounds.openBelow(), bounds.openAbove());
+        Bounds<Q> least = bounds(spooned(stage, result, true), stage, result);
+        Bounds<Q> most = bounds(spooned(stage, result, false), stage, result);
+        return new Bounds<>(least.low(), bounds.value(), most.high(), bounds.openBelow(), bounds.openAbove());
+    }
+
+    /** The house with every spoon at the end that makes a result least or most: doses only add up, so each can be tried alone. */
+    private <K extends Quantity<K>, Q extends WaterQuantity<K>> Train spooned(
+            int stage, Function<Water, Q> result, boolean least) {
+        List<Treatment> treatments = new ArrayList<>(train.treatments());
+        for (int i = 0; i < stage; i++) {
+            if (treatments.get(i) instanceof Dosing dosing) {
+                Q less = result.apply(with(i, dosing.least()).first(stage).treat(source.water()));
+                Q more = result.apply(with(i, dosing.most()).first(stage).treat(source.water()));
+                boolean raises = less.compareTo(more) <= 0;
+                treatments.set(i, raises == least ? dosing.least() : dosing.most());
+            }
+        }
+        return Train.of(treatments);
+    }
+
+    private Train with(int index, Treatment other) {
+        List<Treatment> treatments = new ArrayList<>(train.treatments());
+        treatments.set(index, other);
+        return Train.of(treatments);
     }
 
     private <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(

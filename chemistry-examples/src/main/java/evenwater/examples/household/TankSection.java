@@ -3,20 +3,18 @@ package evenwater.examples.household;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
-import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.water.HardnessCount;
 import evenwater.chemistry.water.HardnessForms;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** What the last water means for plants and fish, by ranges that aquarists keep. */
 final class TankSection {
 
     /** Above this many keepers of planted tanks look for other water (common practice, no source). */
-    private static final double MUCH_SODIUM = 50;
+    static final double MUCH_SODIUM = 50;
 
     /** Below this plants lack calcium or magnesium (common practice, no source). */
     private static final double LITTLE_HARDNESS = 3;
@@ -24,12 +22,19 @@ final class TankSection {
     /** Less of the hardness than this share is hardly any (common practice, no source). */
     private static final double HARDLY_ANY = 0.05;
 
-    /** What harms animals in traces. */
-    private static final List<Ion> TOXIC =
-            List.of(Ion.AMMONIUM, Ion.NITRITE, Ion.COPPER_II, Ion.ZINC, Ion.ALUMINIUM, Ion.HYDROGEN_SULFIDE);
-
     /** What matters in larger amounts. */
-    private static final List<Ion> BURDEN = List.of(Ion.NITRATE, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE);
+    private static final List<Ion> BURDEN = List.of(
+            Ion.NITRATE,
+            Ion.SODIUM,
+            Ion.POTASSIUM,
+            Ion.CHLORIDE,
+            Ion.SULFATE,
+            Ion.IRON_II,
+            Ion.MANGANESE_II,
+            Ion.FLUORIDE,
+            Ion.BORIC_ACID);
+
+    private static final String FITS = "fits";
 
     private final Stages stages;
     private final Trust trust;
@@ -49,60 +54,38 @@ final class TankSection {
                 + ". All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
                 + "judged, and no water is fit for fish while they are unknown.");
         trust.doubt().ifPresent(page::say);
-        if (stages.doses().anyMatch(Dosing::exceedsSolubility)) {
-            page.say(
-                    "Some of a dose stays undissolved, as said above: GH and KH are lower than these until it dissolves.");
+        List<String> reservations = new Reservations(stages).sentences();
+        if (!reservations.isEmpty()) {
+            page.gap().say("DO NOT USE this water for animals before this is settled:");
+            reservations.forEach(page::item);
         }
-        plants(page, gh, kh);
-        fish(page, gh, kh);
+        plants(page, gh, kh, !reservations.isEmpty());
+        fish(page, gh, kh, !reservations.isEmpty());
         notJudged(page);
     }
 
     /** What is in the water and no range here speaks of. */
     private void notJudged(Page page) {
-        List<String> toxic = held(TOXIC);
-        stages.source().report().unusedRows().stream()
-                .map(unused -> unused.row().analyte())
-                .filter(name -> name.toLowerCase(Locale.ROOT).contains("chlor")
-                        && !name.toLowerCase(Locale.ROOT).startsWith("chlorid"))
-                .map(Page::foreign)
-                .forEach(toxic::add);
-        if (!toxic.isEmpty()) {
-            page.say("NOT judged here and harmful to animals, some of it in traces: " + String.join(", ", toxic)
-                    + ". Do not use this water before that is settled, whatever fits above.");
-        }
-        List<String> burden = held(BURDEN);
+        List<String> burden = Reservations.held(stages, BURDEN);
         if (!burden.isEmpty()) {
             page.say("Also in it and not judged here: " + String.join(", ", burden) + ".");
         }
     }
 
-    private List<String> held(List<Ion> ions) {
-        List<String> held = new ArrayList<>();
-        for (Ion ion : ions) {
-            Span span = Span.of(stages.bounds(stages.last(), water -> water.total(ion)), ion.milligramPerLitre());
-            if (span.low() <= 0 && span.high() > 0 && Double.isFinite(span.high())) {
-                held.add(ion.name() + " below " + Page.number(span.high()) + " mg/L");
-            } else if (span.value() >= 0.0005) { // else nothing at three decimals
-                held.add(ion.name() + " " + span.valueText() + " mg/L");
-            }
-        }
-        return held;
-    }
-
     private static String spoken(String name, Span span, String unit, String measured) {
         if (span.isUnknown()) {
-            return name + " unknown (nobody measured " + measured + ")";
+            return name + " unknown (no measured " + measured + ")";
         }
         String range = span.rangeText(unit);
         return name + " " + (range.isEmpty() ? Page.number(span.value()) + " " + unit : range);
     }
 
-    private void plants(Page page, Span gh, Span kh) {
+    private void plants(Page page, Span gh, Span kh, boolean reserved) {
         page.gap().say("Planted tank:");
         for (String[] row : Resource.rows("communities.csv")) {
             if (row[5].equals("plants")) {
-                page.item(row[0] + ": " + verdict(row, gh, kh));
+                String verdict = verdict(row, gh, kh);
+                page.item(row[0] + ": " + (reserved && verdict.equals(FITS) ? "GH and KH would fit" : verdict));
             }
         }
         page.item("calcium and magnesium: " + hardness(gh, stages.water(stages.last())));
@@ -145,13 +128,13 @@ final class TankSection {
                 : "sodium: " + sodium.valueText() + " mg/L is no worry for plants";
     }
 
-    private static void fish(Page page, Span gh, Span kh) {
+    private static void fish(Page page, Span gh, Span kh, boolean reserved) {
         List<String> fits = new ArrayList<>();
         List<String> not = new ArrayList<>();
         for (String[] row : Resource.rows("communities.csv")) {
             if (row[5].equals("fish")) {
                 String verdict = verdict(row, gh, kh);
-                if (verdict.equals("fits")) {
+                if (verdict.equals(FITS)) {
                     fits.add(row[0] + " (GH " + row[1] + " to " + row[2] + " °dH, KH " + row[3] + " to " + row[4]
                             + " °dKH)");
                 } else {
@@ -161,7 +144,8 @@ final class TankSection {
         }
         page.gap()
                 .say("Fish and shrimp, by GH and KH alone: "
-                        + (fits.isEmpty() ? "fits none of these" : "fits " + String.join("; ", fits)) + ".");
+                        + (reserved ? "no verdict before the above is settled. GH and KH would fit " : "fits ")
+                        + (fits.isEmpty() ? "none of these" : String.join("; ", fits)) + ".");
         not.forEach(page::item);
     }
 
@@ -169,7 +153,7 @@ final class TankSection {
         List<String> reasons = new ArrayList<>();
         compare(reasons, "GH", "°dH", gh, Double.parseDouble(row[1]), Double.parseDouble(row[2]));
         compare(reasons, "KH", "°dKH", kh, Double.parseDouble(row[3]), Double.parseDouble(row[4]));
-        return reasons.isEmpty() ? "fits" : String.join(", ", reasons);
+        return reasons.isEmpty() ? FITS : String.join(", ", reasons);
     }
 
     private static void compare(List<String> reasons, String name, String unit, Span span, double low, double high) {

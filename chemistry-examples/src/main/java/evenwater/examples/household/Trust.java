@@ -2,17 +2,25 @@ package evenwater.examples.household;
 
 import evenwater.chemistry.analysis.Acceptance;
 import evenwater.chemistry.analysis.AcceptanceCriteria;
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.water.IonBalance;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import javax.measure.quantity.Dimensionless;
 
 /** How far the readings of a report may be trusted, by whether their ions balance. */
 final class Trust {
+
+    /** For a figure that a criterion has no answer for. */
+    private static final double NOWHERE = 1e9;
 
     private final Interpretation source;
     private final IonBalance balance;
@@ -40,6 +48,25 @@ final class Trust {
         }
     }
 
+    /** Whether a criterion accepts all waters that the report leaves open, or none; empty if some, or nobody can say. */
+    Optional<Boolean> verdict(Function<Water, Optional<Acceptance>> judge) {
+        Bounds<WaterQuantity<Dimensionless>> placed = source.bounds(
+                water -> WaterUnits.share(judge.apply(water).map(Trust::place).orElse(NOWHERE), WaterUnits.ONE));
+        double low = placed.low().in(WaterUnits.ONE);
+        double high = placed.high().in(WaterUnits.ONE);
+        if (low >= -1 && high <= 1) {
+            return Optional.of(true);
+        }
+        return low > 1 || high < -1 ? Optional.of(false) : Optional.empty();
+    }
+
+    /** Where a figure lies: -1 at the lower limit of the criterion, 1 at the upper one. */
+    private static double place(Acceptance check) {
+        double middle = (check.low() + check.high()) / 2;
+        double place = (check.value() - middle) / (check.high() - middle);
+        return check.accepted() ? Math.max(-1, Math.min(1, place)) : place;
+    }
+
     /** Parts whose charge nobody measured; a hardness has the charge of its calcium and magnesium. */
     List<String> missing() {
         List<String> missing = new ArrayList<>(source.notMeasured());
@@ -59,11 +86,9 @@ final class Trust {
         if (source.bounds(Water::alkalinity).openBelow()) {
             couldMend.add("alkalinity"); // acid that nobody measured counts as a cation
         }
-        return missing().stream().noneMatch(couldMend::contains)
-                && source.corners().stream()
-                        .allMatch(corner -> criterion(corner)
-                                .filter(check -> !check.accepted())
-                                .isPresent());
+        return criterion().isPresent()
+                && missing().stream().noneMatch(couldMend::contains)
+                && verdict(Trust::criterion).filter(accepted -> !accepted).isPresent();
     }
 
     /** A warning for everything that is computed from such readings. */

@@ -26,6 +26,8 @@ class BundledHouseholdTest {
     @TestFactory
     Stream<DynamicTest> itSays() {
         return Stream.of(
+                        "in short hardness, °dH alkalinity, °dKH sodium, mg/L",
+                        "behind potassium bicarbonate 5.72 3.06 7.88 to 7.98",
                         "Measured: hardness 22 gr/gal as CaCO3; calcium 104 mg/L as Ca; alkalinity 14.5 °dH; pH 7.6;",
                         "hardness in gr/gal read as grain per US gallon, as the softening trade does",
                         "magnesium taken as hardness less calcium",
@@ -41,7 +43,7 @@ class BundledHouseholdTest {
                         "sodium Na⁺           170.1      7.40   169.1 to 171.1",
                         "\"One for one, ppm for ppm\" would be wrong by the charge",
                         "Stage 2: reverse osmosis rejecting 95 % of single-charged and 98 % of multiple-charged ions",
-                        "Dissolved CO₂ passes, so a permeate is mostly acid",
+                        "Dissolved CO₂ passes, which makes the permeate of most waters acid",
                         "mg in a 250 mL glass",
                         "level tsp per US gallon",
                         "WHO Guidelines for drinking-water quality, 4th edition (2022)",

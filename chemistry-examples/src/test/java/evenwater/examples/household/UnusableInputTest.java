@@ -26,17 +26,17 @@ class UnusableInputTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "sodum,8,mg/L, | unknown analyte 'sodum': did you mean sodium? Correct it, say what it means, or leave the row out",
-                "nitrate,8,mg/L, | nitrate '8 mg/L': it may be as N (0.571 mmol/L) or as NO₃⁻ (0.129 mmol/L): state the basis",
-                "silica,10,mg/L, | silica '10 mg/L': it may be as SiO₂ (0.166 mmol/L) or as Si (0.356 mmol/L): state the basis",
+                "sodum,8,mg/L, | unknown analyte 'sodum': did you mean sodium? Correct it, say what it means, or leave the row out: --name or --ignore",
+                "nitrate,8,mg/L, | nitrate '8 mg/L': it may be as N (0.571 mmol/L) or as NO₃⁻ (0.129 mmol/L): state the basis, or say --basis, such as --basis nitrate=N",
+                "silica,10,mg/L, | silica '10 mg/L': it may be as SiO₂ (0.166 mmol/L) or as Si (0.356 mmol/L): state the basis, or say --basis, such as --basis nitrate=N",
                 "hardness,25,°F, | hardness '25 °F': '°F' may be French degrees (write °fH) or degrees Fahrenheit",
                 "hardness,22,gr, | hardness '22 gr': 'gr' may be grains per US gallon (write gpg) or grams",
-                "hardness,180,mg/L, | hardness '180 mg/L': 'mg/L' may be mg/L as CaCO3 (100.086 mg/mmol) or as CaO (56.077 mg/mmol): add one",
-                "sodium,5,mg/kg, | sodium '5 mg/kg': a reading by mass needs the density of the water: state it as an option",
-                "sodium,5,, | sodium '5': the unit is missing, such as mg/L or mmol/L",
+                "hardness,180,mg/L, | hardness '180 mg/L': 'mg/L' may be mg/L as CaCO3 (100.086 mg/mmol) or as CaO (56.077 mg/mmol): add one, or say --unit, such as --unit 'hardness=mg/L CaCO3'",
+                "sodium,5,mg/kg, | sodium '5 mg/kg': a reading by mass needs the density of the water: state it as an option: --density '0.998 kg/L'",
+                "sodium,5,, | sodium '5': the unit is missing, such as mg/L or mmol/L, or say --unit, such as --unit 'hardness=mg/L CaCO3'",
                 "sodium,-5,mg/L, | sodium must not be negative, but was -5 mg/L",
                 "sodium,NaN,mg/L, | sodium 'NaN mg/L': expected a number such as 4.1, <2, 3-5 or ND",
-                "sodium,>500,mg/L, | sodium '>500 mg/L': a reading above the range of the test has no upper end: dilute and repeat, or leave the row out",
+                "sodium,>500,mg/L, | sodium '>500 mg/L': a reading above the range of the test has no upper end: dilute and repeat, or leave the row out: --ignore",
                 "sodium,1e300,mg/L, | sodium must be at most 10.0 mol/L, but was 1e300 mg/L",
                 "pH,15,, | pH must be from 0 to 14, but was 15",
                 "conductivity,640,mS, | conductivity '640 mS': 'mS' may be mS/cm or mS/m: add the length",
@@ -57,10 +57,10 @@ class UnusableInputTest {
     @Test
     void aDecimalCommaIsNeverAThousand() {
         assertRefused(
-                "report.csv:2: nitrate '3,2 mg/L as N': the comma groups no thousands; if it marks decimals, use a point or say so",
+                "report.csv:2: nitrate '3,2 mg/L as N': the comma groups no thousands; if it marks decimals, use a point or say so: --decimal",
                 Run.on(folder, "analyte,value,unit,as\nnitrate,\"3,2\",mg/L,N\n"));
         assertRefused(
-                "report.csv:2: hardness '1,250 mg/L as CaCO3': it may be 1250 or 1.250: say what a comma means",
+                "report.csv:2: hardness '1,250 mg/L as CaCO3': it may be 1250 or 1.250: say what a comma means: --decimal",
                 Run.on(folder, "analyte;value;unit;as\nhardness;1,250;mg/L;CaCO3\n"));
     }
 
@@ -143,6 +143,12 @@ class UnusableInputTest {
                 "--name=x=calcium --name=x=sodium",
                 "--density=998_kg/L",
                 "--softener=sodium --leakage=",
+                "--blend=6_°dH",
+                "--reverse-osmosis=0.95,0.98 --reject=Na+=0.5 --reject=sodium=0.9",
+                "--dose=gypsum=1000000000_tsp/1_L",
+                "--name=x=calcium --ignore=x",
+                "--basis=nitrate=N --basis=NO3=NO3",
+                "@/",
                 "--softener=",
                 "--dose=",
                 "--carrier=",
@@ -184,6 +190,39 @@ class UnusableInputTest {
     }
 
     @Test
+    void orphanedOptionsAreRefusedWhateverTheReportHas() {
+        String noHardness = "analyte,value,unit,as\nKH,5,°dKH,\n";
+        assertRefused(
+                "--leakage and --target need --softener; past a membrane say --blend",
+                Run.on(folder, noHardness, "--leakage=garbage"));
+        assertRefused(
+                "--recovery, --blend and --reject need --reverse-osmosis",
+                Run.on(folder, noHardness, "--recovery=garbage"));
+    }
+
+    @Test
+    void aSlipOfAnOptionIsAskedAbout() {
+        Run run = Run.of("--softner=sodium");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("did you mean --softener?"), run.err());
+    }
+
+    @Test
+    void aFileMayBeginWithAnAt() {
+        assertRefused("@r.csv: cannot be read: no such file, or not allowed", Run.of("@r.csv"));
+    }
+
+    @Test
+    void whatHasNoAnswerNamesItsOption() {
+        String report = "analyte,value,unit,as\nhardness,6,°dH,\n";
+        assertRefused(
+                "--target: wanted hardness 7 °dH is above the 6 °dH of the raw water: a softener cannot add hardness",
+                Run.on(folder, report, "--softener=sodium", "--target=7 °dH"));
+        Run blend = Run.on(folder, report, "--reverse-osmosis=0.9,0.9", "--blend=7 °dH");
+        assertTrue(blend.err().startsWith("--blend: wanted hardness 7 °dH is not between the"), blend.err());
+    }
+
+    @Test
     void anErrorIsNoLongerThanItMayBe() {
         Run run = Run.of("--frobnicate" + "x".repeat(5000));
         assertEquals(2, run.exitCode());
@@ -194,7 +233,7 @@ class UnusableInputTest {
     void whatIsSaidTwiceMustBeSaidAlike() {
         String report = "analyte,value,unit,as\nnitrate,5,mg/L,\n";
         assertRefused(
-                "--basis: nitrate cannot be both 'N' and 'NO3'",
+                "report.csv: options contradict each other: nitrate cannot be both 'N' and 'NO3'",
                 Run.on(folder, report, "--basis=nitrate=N", "--basis=nitrate=NO3"));
         assertEquals(
                 0,

@@ -1,0 +1,56 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.treatment.Treatment;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/** The answer in a few lines, before the reasons. */
+final class Summary {
+
+    private final Stages stages;
+    private final Speech speech;
+
+    Summary(Stages stages, Speech speech) {
+        this.stages = stages;
+        this.speech = speech;
+    }
+
+    void write(Page page) {
+        List<String[]> rows = new ArrayList<>();
+        rows.add(new String[] {
+            "in short", "hardness, " + speech.hardness(), "alkalinity, " + speech.alkalinity(), "sodium, mg/L"
+        });
+        for (int stage = 0; stage <= stages.last(); stage++) {
+            rows.add(new String[] {
+                stage == 0 ? "source" : "behind " + name(stages.treatment(stage)),
+                said(stage, Water::hardness, speech.hardness()),
+                said(stage, Water::alkalinity, speech.alkalinity()),
+                said(stage, water -> water.total(Ion.SODIUM), Ion.SODIUM.milligramPerLitre())
+            });
+        }
+        page.gap().table(rows);
+        page.say("Plants, fish and cautions are at the end; between stand the reasons.");
+    }
+
+    private static String name(Treatment treatment) {
+        if (treatment instanceof Dosing dosing) {
+            return dosing.compound().name();
+        }
+        return treatment instanceof Softener ? "softener" : "reverse osmosis";
+    }
+
+    private <K extends Quantity<K>, Q extends WaterQuantity<K>> String said(
+            int stage, Function<Water, Q> result, Unit<K> unit) {
+        Span span = Span.of(stages.bounds(stage, result), unit);
+        String range = span.rangeText();
+        return span.isUnknown() ? "not known" : range.isEmpty() ? Page.number(span.value()) : range;
+    }
+}

@@ -1,0 +1,149 @@
+package evenwater.examples.household;
+
+import static evenwater.examples.household.BundledHouseholdTest.flat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the main job concludes: ranges, verdicts and what speaks against them, cautions. */
+class ConclusionsTest {
+
+    private static final String SIMPLE = "analyte,value,unit,as\nhardness,22,gr/gal,CaCO3\nalkalinity,9.5,°dH,\n";
+    private static final String MEMBRANE = "--reverse-osmosis=0.95,0.98";
+
+    @TempDir
+    Path folder;
+
+    private Run run(String csv, String... options) {
+        Run run = Run.on(folder, csv, options);
+        assertEquals("", run.err());
+        assertEquals(0, run.exitCode());
+        return run;
+    }
+
+    @Test
+    void strongBasesAndAcidsLeaveNoVerdict() {
+        // 2.4 meq/L of OH⁻ in a water with next to no carbonate: pH above 11
+        String lime =
+                flat(run(SIMPLE, MEMBRANE, "--dose=calcium hydroxide=9 g/100 L").out());
+        assertTrue(
+                lime.contains("The pH after calcium hydroxide is not computed here. Strong bases and carbonates can"),
+                lime);
+        assertTrue(lime.contains("planted tank with CO₂: GH and KH would fit"), lime);
+        assertFalse(lime.contains("alone: fits"), lime);
+        String acid = flat(run(SIMPLE, "--no-treatment").out());
+        assertFalse(acid.contains("DO NOT USE"), acid);
+        String dosed =
+                flat(run(SIMPLE, "--dose=hydrochloric acid 31 %=5 g/100 L").out());
+        assertTrue(dosed.contains("Acids can take the pH below 5, which kills."), dosed);
+    }
+
+    @Test
+    void waterThatIsSoftByExchangeIsNoSoftWater() {
+        String soft = flat(run("analyte,value,unit,as\nGH,10,°dH,\nKH,2,°dKH,\nsodium,8,mg/L,\n")
+                .out());
+        assertTrue(soft.contains("This water is soft by exchange, not poor in salt: 89.99 mg/L of sodium"), soft);
+        assertTrue(soft.contains("GH and KH would fit soft-water breeding"), soft);
+        String bare = flat(run("analyte,value,unit,as\nGH,0.5,°dH,\nKH,0,°dKH,\nsodium,1,mg/L,\n", "--no-treatment")
+                .out());
+        assertTrue(bare.contains("GH 0.500 °dH is next to no calcium and magnesium"), bare);
+    }
+
+    @Test
+    void poisonsOfTheReportAreNamed() {
+        String out = flat(run(
+                        SIMPLE + "H2S,2,mg/L,\ncyanide,0.1,mg/L,\nBlei,0.2,mg/L,\nnickel,<0.5,mg/L,\nCd,0.02,mg/L,\n"
+                                + "trihalomethanes,0,µg/L,\nturbidity,3,NTU,\nfluoride,5,mg/L,\niron,6,mg/L,\n",
+                        "--no-treatment")
+                .out());
+        assertTrue(out.contains("not judged here: H2S, cyanide, Blei, Cd. Other poisons"), out);
+        assertTrue(out.contains("Metals, chlorine and other poisons of the report are not judged here"), out);
+        assertTrue(out.contains("Fluoride above 1.5 mg/L"), out);
+        assertTrue(out.contains("iron(II) 6.00 mg/L, fluoride 5.00 mg/L"), out);
+        assertFalse(flat(run(SIMPLE, "--no-treatment").out()).contains("poisons"));
+    }
+
+    @Test
+    void nitriteAndNitrateTogetherAreCautionedAgainst() {
+        String nitrogen = SIMPLE + "nitrite,%s,mg/L,N\nnitrate,8,mg/L,N\n";
+        assertTrue(run(nitrogen.formatted("2"), "--no-treatment").out().contains("- Nitrite above 3 mg/L"));
+        // 8 mg/L of N are 35.41 of NO₃⁻; 0.2 are 0.657 of NO₂⁻: 0.71 + 0.22 = 0.93
+        assertFalse(run(nitrogen.formatted("0.2"), "--no-treatment").out().contains("- Nitrite above 3 mg/L"));
+        // 0.3 are 0.985: 0.71 + 0.33 = 1.04
+        assertTrue(run(nitrogen.formatted("0.3"), "--no-treatment").out().contains("- Nitrite above 3 mg/L"));
+    }
+
+    @Test
+    void aMembraneMayBeBlendedForAHardness() {
+        String out =
+                flat(run(SIMPLE, MEMBRANE, "--blend=6 °dH", "--hardness-in=°dH").out());
+        assertTrue(out.contains("of the water goes past the membrane"), out);
+        assertTrue(out.contains("The water behind this stage: hardness 6.00 °dH"), out);
+    }
+
+    @Test
+    void theBypassHasARange() {
+        String kit = "analyte,value,unit,as\nhardness,8-9,°dH,\nKH,5,°dKH,\n";
+        String out = flat(run(kit, "--softener=sodium", "--target=3 °dH").out());
+        // 3/9 to 3/8
+        assertTrue(out.contains("Bypass: 35.29 % (33.33 to 37.50 %) of the water goes past the resin."), out);
+    }
+
+    @Test
+    void manySpoonsAreEachTakenAtTheirEnd() {
+        String kit = "analyte,value,unit,as\nhardness,10,°dH,\nKH,5,°dH,\nsodium,10,mg/L,\n";
+        String base = "--dose=baking soda=%s tsp/60 L";
+        String acid = "--dose=citric acid=1 tsp/40 L";
+        String many = run(
+                        kit,
+                        base.formatted("0.5"),
+                        base.formatted("0.5"),
+                        base.formatted("1"),
+                        base.formatted("1"),
+                        acid,
+                        acid)
+                .out();
+        String two =
+                run(kit, base.formatted("3"), "--dose=citric acid=2 tsp/40 L").out();
+        String range = "KH 8.06 to 10.88 °dKH";
+        assertTrue(flat(many).contains(range), many);
+        assertTrue(flat(two).contains(range), two);
+    }
+
+    @Test
+    void nineIntervalsAreJudgedLikeEight() {
+        String nine = "analyte,value,unit,as\ncalcium,38.876-41.280,mg/L,\nmagnesium,14.146-15.020,mg/L,\n"
+                + "sodium,26.760-28.415,mg/L,\npotassium,26.548-28.190,mg/L,\nchloride,44.771-47.541,mg/L,\n"
+                + "sulfate,60.659-64.411,mg/L,\nbicarbonate,77.061-81.827,mg/L,\nfluoride,%s,mg/L,\n"
+                + "nitrate,44.747-47.515,mg/L,NO3\n";
+        for (String fluoride : new String[] {"1.714-1.820", "1.767"}) {
+            String out = flat(run(nine.formatted(fluoride), "--no-treatment").out());
+            assertTrue(out.contains("within the intervals of the report it may be accepted or not"), out);
+            assertFalse(out.contains("Doubt every figure"), out);
+        }
+    }
+
+    @Test
+    void carbonateIsNamedWhereItIsLikelyMissing() {
+        String high = "analyte,value,unit,as\ncalcium,40,mg/L,\nbicarbonate,61,mg/L,\npH,9.4,,\n";
+        String out = flat(run(high, "--no-treatment").out());
+        assertTrue(out.contains("Carbonate that nobody stated is likely part of it, and raises the alkalinity."), out);
+    }
+
+    @Test
+    void aResinTakesUpMoreThanIsCounted() {
+        String out = flat(run(SIMPLE + "aluminium,1,mg/L,\nzinc,1,mg/L,\n").out());
+        assertTrue(out.contains("A resin takes up aluminium, zinc as well, which is not counted here"), out);
+    }
+
+    @Test
+    void boricAcidPassesAMembraneMoreEasily() {
+        assertTrue(
+                flat(run(SIMPLE + "boron,1,mg/L,\n", MEMBRANE).out()).contains("Boric acid is taken to be held back"));
+        assertFalse(flat(run(SIMPLE, MEMBRANE).out()).contains("Boric acid"));
+    }
+}
