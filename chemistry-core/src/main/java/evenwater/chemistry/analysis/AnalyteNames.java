@@ -34,7 +34,8 @@ final class AnalyteNames {
     /** No analyte has a longer name, and patterns take their time on long texts. */
     private static final int LONGEST = 100;
 
-    private static final Pattern QUALIFIER = Pattern.compile("\\b(?:total|dissolved|filtered|soluble)\\b");
+    private static final Pattern QUALIFIER =
+            Pattern.compile("\\b(?:total|dissolved|filtered|soluble|gesamt|gelöst|filtriert|totale?|dissous)\\b");
     private static final Map<String, Match> BY_NAME = new LinkedHashMap<>();
 
     static {

@@ -78,7 +78,7 @@ public final class Interpretation {
      * Returns waters at the ends of everything that the report leaves open.
      *
      * <p>All combinations of ends for up to eight open points; beyond that all low, all high, and each point alone at its other end. What
-     * was {@linkplain #notMeasured() not measured} is 0 in all of them.
+     * was {@linkplain #notMeasured() not measured} and follows from nothing else is 0 in all of them.
      *
      * @return one or more waters; the water itself if nothing is open
      */
@@ -170,6 +170,12 @@ public final class Interpretation {
                     "for another water that the report leaves open, " + e.getMessage(),
                     e.numbers().toArray(Quantity<?>[]::new));
         }
+    }
+
+    /** Returns the water by the best guess, what it assumes and what was not measured, for logs. */
+    @Override
+    public String toString() {
+        return water + "; assumed: " + assumptions + "; disagreeing: " + findings + "; not measured: " + notMeasured;
     }
 
     /**

@@ -201,6 +201,12 @@ public final class LabReport {
                 .toList();
     }
 
+    /** Returns what was measured, for logs. */
+    @Override
+    public String toString() {
+        return String.join("; ", readings());
+    }
+
     /**
      * Returns the measured pH.
      *

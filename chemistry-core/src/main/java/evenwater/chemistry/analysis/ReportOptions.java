@@ -148,6 +148,13 @@ public final class ReportOptions {
         return Map.copyOf(more);
     }
 
+    /** Returns what is settled, for logs. */
+    @Override
+    public String toString() {
+        return "decimals by " + decimalSign + ", bases " + bases + ", units " + units + ", names " + names
+                + ", left out " + ignored + density.map(d -> ", density " + d).orElse("");
+    }
+
     private static void refuseBoth(boolean both, String name) {
         if (both) {
             throw new UnusableReportException(

@@ -97,13 +97,15 @@ final class RowReader {
         return switch (analyte.kind()) {
             case ION, BICARBONATE, CARBONATE, HYDROXIDE ->
                 new IonRowReader(options, notes, analyte, value).millimolesPerLitre(stated);
-            case HARDNESS, CALCIUM_HARDNESS, MAGNESIUM_HARDNESS, CARBONATE_HARDNESS ->
-                settled(
+            case HARDNESS, CALCIUM_HARDNESS, MAGNESIUM_HARDNESS, CARBONATE_HARDNESS -> {
+                refuseAlkalinity(row, analyte, stated);
+                yield settled(
                         row,
                         analyte,
                         stated,
                         Hardness::parseUnit,
                         u -> Hardness.of(value, u).in(Hardness.MILLIMOLE_PER_LITRE));
+            }
             case COMPENSATED_HARDNESS ->
                 settled(
                         row,
@@ -235,6 +237,17 @@ final class RowReader {
                 throw e;
             }
             return alone;
+        }
+    }
+
+    /** A laboratory's carbonate hardness in a unit of alkalinity alone is the KH of a kit. */
+    private static void refuseAlkalinity(ReportRow row, Analyte analyte, StatedUnit stated) {
+        if (analyte.kind() == Kind.CARBONATE_HARDNESS
+                && Set.of("dkh", "°dkh").contains(stated.unit().toLowerCase(Locale.ROOT))) {
+            throw new UnusableReportException(
+                    row.line(),
+                    row.inOnePhrase() + ": " + stated.unit()
+                            + " is a unit of alkalinity: call it KH if it is that of a kit, or write °dH");
         }
     }
 

@@ -99,7 +99,7 @@ public final class Alkalinity extends WaterQuantity<Alkalinity> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<Alkalinity>> units() {
         return Text.NAMES.units();

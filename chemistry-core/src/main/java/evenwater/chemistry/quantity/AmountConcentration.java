@@ -110,7 +110,7 @@ public final class AmountConcentration extends WaterQuantity<AmountConcentration
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<AmountConcentration>> units() {
         return Text.NAMES.units();

@@ -84,7 +84,7 @@ public final class CompensatedHardness extends WaterQuantity<CompensatedHardness
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<CompensatedHardness>> units() {
         return Text.NAMES.units();

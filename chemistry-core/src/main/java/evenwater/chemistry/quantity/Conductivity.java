@@ -75,7 +75,7 @@ public final class Conductivity extends WaterQuantity<Conductivity> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<Conductivity>> units() {
         return Text.NAMES.units();

@@ -79,7 +79,7 @@ public final class EquivalentConcentration extends WaterQuantity<EquivalentConce
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<EquivalentConcentration>> units() {
         return Text.NAMES.units();

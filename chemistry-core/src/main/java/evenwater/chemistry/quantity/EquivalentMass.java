@@ -71,7 +71,7 @@ public final class EquivalentMass extends WaterQuantity<EquivalentMass> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<EquivalentMass>> units() {
         return Text.NAMES.units();

@@ -80,7 +80,7 @@ public final class ExchangeCapacity extends WaterQuantity<ExchangeCapacity> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<ExchangeCapacity>> units() {
         return Text.NAMES.units();

@@ -90,7 +90,7 @@ public final class FlowRate extends WaterQuantity<FlowRate> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<FlowRate>> units() {
         return Text.NAMES.units();

@@ -102,7 +102,7 @@ public final class Hardness extends WaterQuantity<Hardness> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<Hardness>> units() {
         return Text.NAMES.units();

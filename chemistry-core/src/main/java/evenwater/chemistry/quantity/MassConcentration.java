@@ -122,7 +122,7 @@ public final class MassConcentration extends WaterQuantity<MassConcentration> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<MassConcentration>> units() {
         return Text.NAMES.units();

@@ -69,7 +69,7 @@ public final class MolarMass extends WaterQuantity<MolarMass> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<MolarMass>> units() {
         return Text.NAMES.units();

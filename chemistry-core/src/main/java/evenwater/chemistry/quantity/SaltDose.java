@@ -73,7 +73,7 @@ public final class SaltDose extends WaterQuantity<SaltDose> {
     /**
      * Returns all units of this kind that this class has.
      *
-     * @return the units in the order of the table above
+     * @return the units that are constants of this class, in their order
      */
     public static List<Unit<SaltDose>> units() {
         return Text.NAMES.units();

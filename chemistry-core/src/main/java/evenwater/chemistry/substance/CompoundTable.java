@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +25,11 @@ final class CompoundTable {
     private static final String FILE = "compounds.csv";
     private static final Map<String, Compound> ROWS = new LinkedHashMap<>();
     private static final Map<String, Compound> OTHER_NAMES = new LinkedHashMap<>();
+    /** All names as the table writes them. */
+    private static final List<String> NAMES = new ArrayList<>();
+
+    private static final int SHORTEST_WORD = 4;
+    private static final int MOST_NAMES = 6;
 
     static {
         for (String line : lines()) {
@@ -55,9 +62,11 @@ final class CompoundTable {
                 f[10],
                 1);
         ROWS.put(f[0], compound);
+        NAMES.add(f[0]);
         for (String other : f[1].split(", ", -1)) {
             if (!other.isEmpty()) {
                 OTHER_NAMES.put(other.toLowerCase(Locale.ROOT), compound);
+                NAMES.add(other);
             }
         }
     }
@@ -116,13 +125,38 @@ final class CompoundTable {
         if (found.size() == 1) {
             return found.get(0);
         }
-        String known = (found.isEmpty() ? ROWS.values() : found)
-                .stream().map(Compound::name).collect(Collectors.joining(", "));
-        throw new UnreadableTextException(
-                "compound",
-                text,
-                found.isEmpty() ? "unknown, expected one of " + known + ", or a formula of these" : "may be " + known,
-                0);
+        String problem = found.isEmpty()
+                ? "unknown" + near(name)
+                : "may be " + found.stream().map(Compound::name).collect(Collectors.joining(", "));
+        throw new UnreadableTextException("compound", text, problem, 0);
+    }
+
+    /** Names that share most words with a text: "epsom salts", "bicarbonate of soda". */
+    private static String near(String text) {
+        Map<String, Integer> shared = new LinkedHashMap<>();
+        for (String name : NAMES) {
+            shared.put(name, sharedWords(text, name.toLowerCase(Locale.ROOT)));
+        }
+        int most = Collections.max(shared.values());
+        String names = shared.entrySet().stream()
+                .filter(e -> most > 0 && e.getValue() == most)
+                .map(Map.Entry::getKey)
+                .limit(MOST_NAMES)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty()
+                ? ", expected a name such as gypsum, Epsom salt or calcium chloride dihydrate, or a formula of the table"
+                : ": did you mean " + names + "?";
+    }
+
+    private static int sharedWords(String text, String name) {
+        int shared = 0;
+        for (String word : text.split("[^a-z]+", -1)) {
+            for (String other : name.split("[^a-z]+", -1)) {
+                boolean begins = other.startsWith(word) || word.startsWith(other);
+                shared += begins && Math.min(word.length(), other.length()) >= SHORTEST_WORD ? 1 : 0;
+            }
+        }
+        return shared;
     }
 
     private static Optional<Formula> formula(String text) {

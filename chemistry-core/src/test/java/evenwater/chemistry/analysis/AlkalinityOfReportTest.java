@@ -329,4 +329,12 @@ class AlkalinityOfReportTest {
                 interpreted("alkalinity | 2 | meq/L", "bicarbonate | 1.2 | mmol/L", "pH | 9.2")
                         .findings());
     }
+
+    @Test
+    void carbonateHardnessInAUnitOfAlkalinityIsAskedAbout() {
+        assertRefused(
+                1,
+                "Carbonate hardness '8 dKH': dKH is a unit of alkalinity: call it KH if it is that of a kit, or write °dH",
+                "Carbonate hardness | 8 | dKH");
+    }
 }

@@ -305,4 +305,20 @@ class ReportNamesTest {
                         + ": is it hardness or alkalinity? Say what it means, or leave the row out",
                 name + " | 8 | " + unit);
     }
+
+    @Test
+    void germanQualifiersMakeNoDifference() {
+        LabReport report = Reports.read(
+                "Eisen, gesamt | 1 | mg/L",
+                "Calcium, gelöst | 40 | mg/L",
+                "Ortho-Phosphat | 1 | mg/L | P",
+                "Chlorid | 3 | mg/L");
+        assertEquals(
+                List.of("iron(II) 1 mg/L", "calcium 40 mg/L", "dihydrogen phosphate 1 mg/L as P", "chloride 3 mg/L"),
+                report.readings());
+        assertRefused(
+                1,
+                "'Phosphat, gesamt' may be orthophosphate or all phosphorus after digestion: say what it means, or leave the row out",
+                "Phosphat, gesamt | 1 | mg/L");
+    }
 }

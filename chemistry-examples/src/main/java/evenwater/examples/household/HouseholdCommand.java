@@ -201,7 +201,9 @@ final class HouseholdCommand implements Callable<String> {
                         name + ": --softener needs hardness, or calcium and magnesium, and the report has none");
             }
             House house = !own && nothingSaid && !hardnessKnown ? House.NOTHING : house(own);
-            return new HouseholdReport(name, report, source, house, speech(), !own && nothingSaid).text();
+            boolean recoveryAssumed = membrane != null && recovery == null;
+            return new HouseholdReport(name, report, source, house, speech(), !own && nothingSaid, recoveryAssumed)
+                    .text();
         } catch (UnusableReportException e) {
             throw new UsageException(
                     name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage() + hint(e.getMessage() + ""));

@@ -11,15 +11,23 @@ final class HouseholdReport {
     private final House house;
     private final Speech speech;
     private final boolean nothingSaid;
+    private final boolean recoveryAssumed;
 
     HouseholdReport(
-            String name, ReportFile file, Interpretation source, House house, Speech speech, boolean nothingSaid) {
+            String name,
+            ReportFile file,
+            Interpretation source,
+            House house,
+            Speech speech,
+            boolean nothingSaid,
+            boolean recoveryAssumed) {
         this.name = name;
         this.file = file;
         this.source = source;
         this.house = house;
         this.speech = speech;
         this.nothingSaid = nothingSaid;
+        this.recoveryAssumed = recoveryAssumed;
     }
 
     String text() {
@@ -32,6 +40,10 @@ final class HouseholdReport {
                             ? "No treatment was named, so a sodium softener without leakage is assumed. Say --softener, "
                                     + "--reverse-osmosis, --dose or --no-treatment for your house."
                             : "No treatment was named, and without hardness there is nothing to soften: the source alone.");
+        }
+        if (recoveryAssumed) {
+            page.say(
+                    "No recovery was named, so a quarter of what the membrane is fed is taken to pass: --recovery says more.");
         }
         if (!file.passedOver().isEmpty()) {
             page.say("Columns passed over: " + Page.foreign(String.join(", ", file.passedOver())) + ".");

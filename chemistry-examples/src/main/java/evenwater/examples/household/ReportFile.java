@@ -45,7 +45,6 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
             List.of("as", "basis"),
             LIMIT,
             List.of(
-                    "limit",
                     "detection limit",
                     "reporting limit",
                     "mdl",
@@ -55,8 +54,29 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
                     "bestimmungsgrenze",
                     "nachweisgrenze"));
 
-    private static final Set<String> UNDETECTED =
-            Set.of("nd", "n.d.", "n.d", "not detected", "bdl", "bql", "n.n.", "u");
+    private static final Set<String> UNDETECTED = Set.of(
+            "nd",
+            "n.d.",
+            "n.d",
+            "not detected",
+            "none detected",
+            "bdl",
+            "bql",
+            "n.n.",
+            "nn",
+            "u",
+            "below detection",
+            "below detection limit",
+            "<lod",
+            "<loq",
+            "<mdl",
+            "<rl",
+            "<dl",
+            "< lod",
+            "< loq",
+            "< mdl",
+            "< rl",
+            "< dl");
     static final int LARGEST_BYTES = 10_000_000;
     private static final int MOST_ROWS = 10_000;
 

@@ -70,8 +70,8 @@ final class SodiumSection {
             double low = Double.parseDouble(row[0]);
             double high = Double.parseDouble(row[1]);
             String range = low == high ? row[0] : row[0] + " to " + row[1];
-            page.item(range + " mg/L: " + row[2] + "; " + row[3] + "; " + row[4] + ". This water is "
-                    + compared(sodium, low, high) + ".");
+            page.item(range + " mg/L: " + row[2] + "; " + row[3] + "; " + row[4] + "."
+                    + (isNotMeasured(sodium) ? "" : " This water is " + compared(sodium, low, high) + "."));
         }
     }
 
