@@ -3,6 +3,7 @@ package evenwater.chemistry.analysis;
 import static evenwater.chemistry.analysis.Reports.assertNullRefused;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Refused;
 import java.util.Collections;
@@ -104,5 +105,23 @@ class RowsAndRefusalsTest {
         Refused.argument(
                 "HCO₃⁻ has no total of its own: it is counted in inorganic carbon and alkalinity",
                 () -> read.isMeasured(Ion.BICARBONATE));
+    }
+
+    @Test
+    void reportsOptionsAndInterpretationsSayWhatTheyHold() {
+        LabReport report = Reports.read("sodium | 1 | mmol/L", "chloride | 1 | mmol/L");
+        assertEquals("sodium 1 mmol/L; chloride 1 mmol/L", report.toString());
+        Interpretation read = report.interpret();
+        assertEquals(
+                read.water() + "; assumed: " + read.assumptions() + "; disagreeing: []; not measured: "
+                        + read.notMeasured(),
+                read.toString());
+        assertEquals(
+                "decimals by UNSTATED, bases {nitrate=N}, units {}, names {}, left out [x], density 1 kg/L",
+                ReportOptions.none()
+                        .basis("nitrate", "N")
+                        .ignoring("x")
+                        .density(MassConcentration.of(1, MassConcentration.KILOGRAM_PER_LITRE))
+                        .toString());
     }
 }
