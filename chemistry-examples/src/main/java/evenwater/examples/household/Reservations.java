@@ -1,6 +1,10 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.ReportRow;
+import evenwater.chemistry.analysis.UnusedRow;
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.UnreadableTextException;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Dosing;
@@ -8,8 +12,8 @@ import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** What speaks against a verdict by hardness and alkalinity alone, whatever these are. */
 final class Reservations {
@@ -20,17 +24,10 @@ final class Reservations {
     /** Water below this that holds much sodium is soft by exchange, in German degrees (common practice, no source). */
     private static final double SOFT = 3;
 
-    /** What harms animals in traces. */
-    private static final List<Ion> TOXIC =
+    /** Ions that harm animals in small amounts. */
+    static final List<Ion> TOXIC =
             List.of(Ion.AMMONIUM, Ion.NITRITE, Ion.COPPER_II, Ion.ZINC, Ion.ALUMINIUM, Ion.HYDROGEN_SULFIDE);
 
-    /** The same among the rows that go into no water, by parts of their English, German and French names. */
-    private static final Pattern POISONS =
-            Pattern.compile("(?iU)\\b(?:.*chlor(?!id)|cyanide?|zyanid|lead|blei|plomb|nickel"
-                    + "|[ck]admium|silver|silber|argent|mercur|quecksilber|h2s|.*sul(?:f|ph)id|.*chrom|arsen|cobalt|selen|thalli"
-                    + "|pesticid|surfactant|phenol|(?:pb|ni|cd|ag|hg|cr|as|cn|se|cl2)$)");
-
-    private static final Pattern SOMETHING = Pattern.compile("[0-9.,]*[1-9][0-9.,]*");
     private static final Set<Ion> BASES = Set.of(Ion.HYDROXIDE, Ion.CARBONATE);
 
     private final Stages stages;
@@ -42,10 +39,11 @@ final class Reservations {
     /** Sentences; none if hardness and alkalinity may be judged. */
     List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        List<String> toxic = held(stages, TOXIC);
+        List<String> toxic = new ArrayList<>(
+                held(stages, TOXIC.stream().filter(this::isTooMuch).toList()));
         toxic.addAll(poisons());
         if (!toxic.isEmpty()) {
-            sentences.add("Harmful to animals, some of it in traces, and not judged here: " + String.join(", ", toxic)
+            sentences.add("Harmful to animals in such amounts: " + String.join(", ", toxic)
                     + ". Other poisons that the report does not name may be there as well.");
         }
         strong(
@@ -88,14 +86,47 @@ final class Reservations {
         }
     }
 
-    /** Rows with a number above zero; of what is below a limit a report has dozens. */
+    /** Whether there is so much of a toxic ion in any case. */
+    boolean isTooMuch(Ion ion) {
+        Span span = Span.of(stages.bounds(stages.last(), water -> water.total(ion)), ion.milligramPerLitre());
+        return limit(ion.name()).filter(limit -> span.low() >= limit).isPresent();
+    }
+
+    /** Poisons among the rows that go into no water: those that reach their limit, or whose unit nobody can read. */
     List<String> poisons() {
         return stages.source().report().unusedRows().stream()
-                .filter(unused -> SOMETHING.matcher(unused.row().value()).matches())
-                .map(unused -> unused.row().analyte())
-                .filter(name -> POISONS.matcher(name.toLowerCase(Locale.ROOT)).lookingAt())
-                .map(Page::foreign)
+                .map(UnusedRow::row)
+                .filter(row -> row.value().chars().allMatch(c -> "0123456789.,".indexOf(c) >= 0))
+                .filter(row -> limit(row.analyte())
+                        .filter(limit -> milligrams(row) >= limit)
+                        .isPresent())
+                .map(row -> Page.foreign(row.analyte() + " " + row.value() + " " + row.unit()))
                 .toList();
+    }
+
+    private static double milligrams(ReportRow row) {
+        try {
+            String unit = row.unit().equalsIgnoreCase("ppm")
+                    ? "mg/L"
+                    : row.unit().equalsIgnoreCase("ppb") ? "µg/L" : row.unit();
+            return MassConcentration.parse(row.value().replace(',', '.') + " " + unit)
+                    .in(MassConcentration.MILLIGRAM_PER_LITRE);
+        } catch (UnreadableTextException e) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** From how many mg/L on something is harmful; empty if it is no poison of the table. */
+    private static Optional<Double> limit(String analyte) {
+        String name = analyte.toLowerCase(Locale.ROOT).strip();
+        for (String[] row : Resource.rows("poisons.csv")) {
+            for (String beginning : row[0].split(", ", -1)) {
+                if (beginning.startsWith("=") ? name.equals(beginning.substring(1)) : name.startsWith(beginning)) {
+                    return Optional.of(Double.valueOf(row[1]));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Which ions the last water holds, with their amounts. */

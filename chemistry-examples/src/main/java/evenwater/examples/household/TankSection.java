@@ -66,7 +66,12 @@ final class TankSection {
 
     /** What is in the water and no range here speaks of. */
     private void notJudged(Page page) {
-        List<String> burden = Reservations.held(stages, BURDEN);
+        Reservations reservations = new Reservations(stages);
+        List<Ion> traces = Reservations.TOXIC.stream()
+                .filter(ion -> !reservations.isTooMuch(ion))
+                .toList();
+        List<String> burden = new ArrayList<>(Reservations.held(stages, traces));
+        burden.addAll(Reservations.held(stages, BURDEN));
         if (!burden.isEmpty()) {
             page.say("Also in it and not judged here: " + String.join(", ", burden) + ".");
         }

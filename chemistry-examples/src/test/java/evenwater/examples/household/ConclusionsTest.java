@@ -60,11 +60,28 @@ class ConclusionsTest {
                                 + "trihalomethanes,0,µg/L,\nturbidity,3,NTU,\nfluoride,5,mg/L,\niron,6,mg/L,\n",
                         "--no-treatment")
                 .out());
-        assertTrue(out.contains("not judged here: H2S, cyanide, Blei, Cd. Other poisons"), out);
+        assertTrue(
+                out.contains("in such amounts: H2S 2 mg/L, cyanide 0.1 mg/L, Blei 0.2 mg/L, Cd 0.02 mg/L. Other"), out);
         assertTrue(out.contains("Metals, chlorine and other poisons of the report are not judged here"), out);
         assertTrue(out.contains("Fluoride above 1.5 mg/L"), out);
         assertTrue(out.contains("iron(II) 6.00 mg/L, fluoride 5.00 mg/L"), out);
         assertFalse(flat(run(SIMPLE, "--no-treatment").out()).contains("poisons"));
+    }
+
+    @Test
+    void tracesOfAnOrdinaryTapAreNoAlarm() {
+        String out = flat(run(
+                        SIMPLE + "copper,<0.05,mg/L,\nzinc,0.01,mg/L,\naluminium,20,µg/L,\nnitrite,<0.1,mg/L,NO2\n"
+                                + "lead,0.5,µg/L,\narsenic,2,ppb,\nchloroform,20,µg/L,\n",
+                        "--no-treatment")
+                .out());
+        assertFalse(out.contains("DO NOT USE"), out);
+        assertTrue(
+                out.contains("nitrite below 0.100 mg/L, copper(II) below 0.050 mg/L, zinc 0.010 mg/L, aluminium 0.020"),
+                out);
+        String much = flat(run(SIMPLE + "copper,0.05,mg/L,\nchlorine,0.5,mg/L,\nlead,3,drops,\n", "--no-treatment")
+                .out());
+        assertTrue(much.contains("in such amounts: copper(II) 0.050 mg/L, chlorine 0.5 mg/L, lead 3 drops."), much);
     }
 
     @Test

@@ -200,9 +200,7 @@ class OwnReportTest {
                         "--dose=copper sulfate pentahydrate=5 g/40 L")
                 .out());
         assertTrue(
-                out.contains(
-                        "Harmful to animals, some of it in traces, and not judged here: copper(II) 31.81 mg/L, free chlorine."),
-                out);
+                out.contains("Harmful to animals in such amounts: copper(II) 31.81 mg/L, free chlorine 2 mg/L."), out);
         assertTrue(out.contains("DO NOT USE this water for animals before this is settled:"), out);
         assertTrue(out.contains("no verdict before the above is settled. GH and KH would fit general community"), out);
         assertFalse(out.contains("fits general"), out);
