@@ -23,6 +23,8 @@ final class PublishedChecks {
             SeawaterChecks.reference(),
             AnalysisChecks.criteria(),
             AnalysisChecks.classes(),
+            InstrumentChecks.temperature(),
+            InstrumentChecks.solids(),
             SofteningChecks.exchange(),
             SofteningChecks.sizing(),
             SaltChecks.theory(),

@@ -26,6 +26,7 @@ final class Recomputations {
         addCrossTable(values);
         addSubstances(values);
         addWaters(values);
+        addInstruments(values);
         addSoftening(values);
         return values;
     }
@@ -91,6 +92,19 @@ final class Recomputations {
                 bicarbonate.multiply(CALCIUM_CARBONATE).divide(TWO, DIGITS));
         values.put("hard-water-SO₄²⁻-81.36", gypsum.add(magnesiumSulfate).multiply(mass("S 1 O 4")));
         values.put("ocean-mol-Mg²⁺-0.054619", parts("5.20").divide(mass("Mg 1 Cl 2"), DIGITS));
+    }
+
+    private static void addInstruments(Map<String, BigDecimal> values) {
+        values.put("reading-15-25-562.7", parts("448").multiply(parts("1.256")));
+        values.put("linear-15-25-1236.09", parts("1000").divide(parts("0.809"), DIGITS));
+        values.put("factor-sodium chloride-0.493", mass("Na 10 Cl 10").divide(parts("1184.5"), DIGITS));
+        values.put("factor-potassium chloride-0.528", mass("K 10 Cl 10").divide(parts("1413"), DIGITS));
+        values.put(
+                "mixture-442-sodium-317.6",
+                mass("Na 800")
+                        .divide(mass("Na 2 S 1 O 4"), DIGITS)
+                        .add(mass("Na 400").divide(mass("Na 1 H 1 C 1 O 3"), DIGITS))
+                        .add(mass("Na 200").divide(mass("Na 1 Cl 1"), DIGITS)));
     }
 
     private static BigDecimal cations() {

@@ -36,7 +36,7 @@ enum Source {
     ISO_7888(
             "ISO 7888",
             "ISO 7888:1985 (EN 27888), Water quality, Determination of electrical conductivity, "
-                    + "factors for natural waters."),
+                    + "factors for natural waters; those of whole degrees were read in two manuals that reprint the table."),
     IUPAC_2005(
             "IUPAC 2005",
             "M. E. Wieser, Atomic weights of the elements 2005, Pure Appl. Chem. 78 (2006) 2051-2066; "
@@ -50,12 +50,17 @@ enum Source {
             "Livingstone 1963",
             "D. A. Livingstone, Chemical composition of rivers and lakes, "
                     + "USGS Professional Paper 440-G, 1963: mean composition of the river waters of the world."),
+    METER_MAKERS("meter makers", "Scales that makers of handheld meters print on them, without a single source."),
     MILLERO_2008(
             "Millero 2008",
             "F. J. Millero et al., The composition of Standard Seawater and the definition of the "
                     + "Reference-Composition Salinity Scale, Deep-Sea Res. I 55 (2008) 50-72, Table 4."),
     NIST_SP_811("NIST SP 811", "NIST Special Publication 811 (2008), Appendix B; NIST Handbook 44, Appendix C."),
     NSF_44("NSF/ANSI 44", "NSF/ANSI 44, Residential cation exchange water softeners."),
+    PRATT_2001(
+            "Pratt et al. 2001",
+            "K. W. Pratt et al., Molality-based primary standards of electrolytic conductivity, Pure Appl. Chem. 73 (2001) "
+                    + "1783-1793; read in the table of the CRC Handbook that follows it."),
     RESIN_SHEET("resin sheet", "Technical data sheet of a maker of ion-exchange resin (read in a public copy)."),
     RESIN_MAKERS("resin makers", "Tables in the manuals of resin makers, without a single source."),
     SAWYER_MCCARTY(
@@ -84,6 +89,10 @@ enum Source {
                     + "Manuals and Guides 56, UNESCO, 2010."),
     TRADE_PAGE("trade pages", "Public pages of the softening trade, read when the checks were written."),
     UK_1985("UK 1985", "UK Weights and Measures Act 1985, Schedule 1."),
+    USDA_60(
+            "USDA Handbook 60",
+            "US Salinity Laboratory Staff, Diagnosis and Improvement of Saline and Alkali Soils, "
+                    + "USDA Agriculture Handbook 60, 1954."),
     USGS_09402500(
             "USGS 09402500",
             "US Geological Survey, National Water Information System, station 09402500 (Colorado River "

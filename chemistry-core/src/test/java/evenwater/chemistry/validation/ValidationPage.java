@@ -45,7 +45,7 @@ final class ValidationPage {
 
             The library does not compute these; published figures for them wait:
 
-            - conductivity of a water from its ions, its temperature factor, and the standards of potassium chloride;
+            - conductivity of a water from its ions, and the standards of potassium chloride;
             - the carbonate system: pH of a water in equilibrium with air or calcite, standard buffers, saturation indices;
             - the share of un-ionised ammonia and the criteria built on it;
             - hydroxide, carbonate and bicarbonate alkalinity from the two end points (P and T) of a titration;
