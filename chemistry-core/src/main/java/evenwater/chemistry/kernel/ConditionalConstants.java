@@ -46,7 +46,7 @@ final class ConditionalConstants {
 
     static void fill(SpeciationState state) {
         double[] q = state.conditional;
-        double[] k = state.constant;
+        double[] k = state.constants().value;
         double[] g = state.gamma;
         double k1 = k[CARBONIC_ACID_1.place()];
         double k12 = k1 * k[CARBONIC_ACID_2.place()];
@@ -119,7 +119,7 @@ final class ConditionalConstants {
     }
 
     private static double value(SpeciationState state, EquilibriumConstant constant) {
-        return state.constant[constant.place()];
+        return state.constants().value[constant.place()];
     }
 
     private static void ratio(SpeciationState state, Species from, Species to, EquilibriumConstant constant) {

@@ -9,9 +9,9 @@ final class Guess {
     private Guess() {}
 
     static void write(SpeciationState state, Given given, double first, double second) {
-        double k1 = state.constant[EquilibriumConstant.CARBONIC_ACID_1.place()];
-        double k2 = state.constant[EquilibriumConstant.CARBONIC_ACID_2.place()];
-        double kw = state.constant[EquilibriumConstant.WATER.place()];
+        double k1 = state.constants().value[EquilibriumConstant.CARBONIC_ACID_1.place()];
+        double k2 = state.constants().value[EquilibriumConstant.CARBONIC_ACID_2.place()];
+        double kw = state.constants().value[EquilibriumConstant.WATER.place()];
         double h;
         double a;
         switch (given) {

@@ -30,8 +30,8 @@ final class NewtonBalance {
         double[] values = state.values;
         double[] sums = state.sums;
         values[SpeciationState.IONIC_STRENGTH] = ionicStrength;
-        law.fill(
-                ionicStrength, values[SpeciationState.A], values[SpeciationState.B], state.gamma, state.speciesCount());
+        TemperatureConstants constants = state.constants();
+        law.fill(ionicStrength, constants.debyeHueckelA, constants.debyeHueckelB, state.gamma, state.speciesCount());
         ConditionalConstants.fill(state);
         double sulfate = state.totals[Component.SULFATE.place()];
         boolean hasCarbon = given.hasCarbon(second);

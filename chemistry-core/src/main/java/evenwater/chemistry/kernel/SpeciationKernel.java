@@ -68,7 +68,7 @@ public final class SpeciationKernel {
             }
         }
         double inert = state.values[SpeciationState.INERT];
-        double kelvin = state.values[SpeciationState.KELVIN];
+        double kelvin = state.constants().kelvin;
         return inert >= 0
                 && inert <= HIGHEST
                 && Math.abs(first) <= HIGHEST

@@ -10,10 +10,7 @@ public final class SpeciationState {
 
     static final int SPECIES = Species.values().length;
 
-    /** Constants at the temperature, by ordinal: logarithms, then the numbers themselves. */
-    final double[] lnConstant = new double[EquilibriumConstant.values().length];
-
-    final double[] constant = new double[lnConstant.length];
+    private TemperatureConstants constants = TemperatureConstants.at(298.15);
     final double[] totals = new double[Component.values().length];
     final double[] gamma = new double[SPECIES];
     /** Molality over the product of activities that make the species, see {@link ConditionalConstants}. */
@@ -24,24 +21,19 @@ public final class SpeciationState {
     final double[] values = new double[COUNT];
 
     /** Places in {@link #values}. */
-    static final int KELVIN = 0;
+    static final int INERT = 0;
 
-    static final int A = 1;
-    static final int B = 2;
-    static final int INERT = 3;
-    static final int LN_ACID = 4;
-    static final int LN_CARBON_DIOXIDE = 5;
-    static final int LN_SULFATE = 6;
-    static final int IONIC_STRENGTH = 7;
-    static final int ITERATIONS = 8;
-    static final int RESIDUAL = 9;
-    static final int SPECIES_COUNT = 10;
-    private static final int COUNT = 11;
+    static final int LN_ACID = 1;
+    static final int LN_CARBON_DIOXIDE = 2;
+    static final int LN_SULFATE = 3;
+    static final int IONIC_STRENGTH = 4;
+    static final int ITERATIONS = 5;
+    static final int RESIDUAL = 6;
+    static final int SPECIES_COUNT = 7;
+    private static final int COUNT = 8;
 
     /** Creates a state at 25 °C without anything dissolved. */
-    public SpeciationState() {
-        temperature(298.15);
-    }
+    public SpeciationState() {}
 
     /**
      * Sets the temperature; cheap if it is the one before.
@@ -49,16 +41,13 @@ public final class SpeciationState {
      * @param kelvin temperature in K; 273.15 to 373.15
      */
     public void temperature(double kelvin) {
-        if (kelvin == values[KELVIN]) {
-            return;
+        if (kelvin != constants.kelvin) {
+            constants = TemperatureConstants.at(kelvin);
         }
-        values[KELVIN] = kelvin;
-        values[A] = SolventWater.debyeHueckelA(kelvin);
-        values[B] = SolventWater.debyeHueckelB(kelvin);
-        EquilibriumConstant.fill(kelvin, lnConstant);
-        for (int i = 0; i < constant.length; i++) {
-            constant[i] = Math.exp(lnConstant[i]);
-        }
+    }
+
+    TemperatureConstants constants() {
+        return constants;
     }
 
     /** Finds out how many species there are to look at: the weak acids stand last and are mostly absent. */
@@ -123,7 +112,7 @@ public final class SpeciationState {
      * @return ln K
      */
     public double lnConstant(EquilibriumConstant which) {
-        return lnConstant[which.place()];
+        return constants.ln[which.place()];
     }
 
     /**
@@ -177,7 +166,7 @@ public final class SpeciationState {
      * @return A for ln γ in (kg/mol)^½
      */
     public double debyeHueckelA() {
-        return values[A];
+        return constants.debyeHueckelA;
     }
 
     /**
@@ -186,7 +175,7 @@ public final class SpeciationState {
      * @return B in (kg/mol)^½ per Å
      */
     public double debyeHueckelB() {
-        return values[B];
+        return constants.debyeHueckelB;
     }
 
     /**

@@ -13,96 +13,107 @@ package evenwater.chemistry.kernel;
  */
 public enum Species {
     /** Hydrogen ion, H⁺. */
-    HYDROGEN(1, 9.0, 0),
+    HYDROGEN("H⁺", 1, 9.0, 0),
     /** Hydroxide, OH⁻. */
-    HYDROXIDE(-1, 3.5, 0),
+    HYDROXIDE("OH⁻", -1, 3.5, 0),
     /** Dissolved carbon dioxide and carbonic acid together, CO₂*. */
-    CARBON_DIOXIDE(0, 0, 0),
+    CARBON_DIOXIDE("CO₂", 0, 0, 0),
     /** Bicarbonate, HCO₃⁻. */
-    BICARBONATE(-1, 5.4, 0),
+    BICARBONATE("HCO₃⁻", -1, 5.4, 0),
     /** Carbonate, CO₃²⁻. */
-    CARBONATE(-2, 5.4, 0),
+    CARBONATE("CO₃²⁻", -2, 5.4, 0),
     /** Free calcium, Ca²⁺. */
-    CALCIUM(2, 5.0, 0.165),
+    CALCIUM("Ca²⁺", 2, 5.0, 0.165),
     /** Free magnesium, Mg²⁺. */
-    MAGNESIUM(2, 5.5, 0.20),
+    MAGNESIUM("Mg²⁺", 2, 5.5, 0.20),
     /** Free sodium, Na⁺. */
-    SODIUM(1, 4.0, 0.075),
+    SODIUM("Na⁺", 1, 4.0, 0.075),
     /** Free potassium, K⁺. */
-    POTASSIUM(1, 3.5, 0.015),
+    POTASSIUM("K⁺", 1, 3.5, 0.015),
     /** Free sulfate, SO₄²⁻. */
-    SULFATE(-2, 5.0, -0.04),
+    SULFATE("SO₄²⁻", -2, 5.0, -0.04),
     /** Bisulfate, HSO₄⁻. */
-    BISULFATE(-1, 4.5, 0),
+    BISULFATE("HSO₄⁻", -1, 4.5, 0),
     /** CaHCO₃⁺. */
-    CALCIUM_BICARBONATE(1, 6.0, 0),
+    CALCIUM_BICARBONATE("CaHCO₃⁺", 1, 6.0, 0),
     /** CaCO₃ as a dissolved pair. */
-    CALCIUM_CARBONATE(0, 0, 0),
+    CALCIUM_CARBONATE("CaCO₃", 0, 0, 0),
     /** CaSO₄ as a dissolved pair. */
-    CALCIUM_SULFATE(0, 0, 0),
+    CALCIUM_SULFATE("CaSO₄", 0, 0, 0),
     /** CaOH⁺. */
-    CALCIUM_HYDROXIDE(1, 6.0, 0),
+    CALCIUM_HYDROXIDE("CaOH⁺", 1, 6.0, 0),
     /** MgHCO₃⁺. */
-    MAGNESIUM_BICARBONATE(1, 4.0, 0),
+    MAGNESIUM_BICARBONATE("MgHCO₃⁺", 1, 4.0, 0),
     /** MgCO₃ as a dissolved pair. */
-    MAGNESIUM_CARBONATE(0, 0, 0),
+    MAGNESIUM_CARBONATE("MgCO₃", 0, 0, 0),
     /** MgSO₄ as a dissolved pair. */
-    MAGNESIUM_SULFATE(0, 0, 0),
+    MAGNESIUM_SULFATE("MgSO₄", 0, 0, 0),
     /** MgOH⁺. */
-    MAGNESIUM_HYDROXIDE(1, 6.5, 0),
+    MAGNESIUM_HYDROXIDE("MgOH⁺", 1, 6.5, 0),
     /** NaHCO₃ as a dissolved pair. */
-    SODIUM_BICARBONATE(0, 0, 0),
+    SODIUM_BICARBONATE("NaHCO₃", 0, 0, 0),
     /** NaCO₃⁻. */
-    SODIUM_CARBONATE(-1, 5.4, 0),
+    SODIUM_CARBONATE("NaCO₃⁻", -1, 5.4, 0),
     /** NaSO₄⁻. */
-    SODIUM_SULFATE(-1, 5.4, 0),
+    SODIUM_SULFATE("NaSO₄⁻", -1, 5.4, 0),
     /** KSO₄⁻. */
-    POTASSIUM_SULFATE(-1, 5.4, 0),
+    POTASSIUM_SULFATE("KSO₄⁻", -1, 5.4, 0),
     /** Ammonium, NH₄⁺. */
-    AMMONIUM(1, 2.5, 0),
+    AMMONIUM("NH₄⁺", 1, 2.5, 0),
     /** Un-ionised ammonia, NH₃. */
-    AMMONIA(0, 0, 0),
+    AMMONIA("NH₃", 0, 0, 0),
     /** Phosphoric acid, H₃PO₄. */
-    PHOSPHORIC_ACID(0, 0, 0),
+    PHOSPHORIC_ACID("H₃PO₄", 0, 0, 0),
     /** Dihydrogen phosphate, H₂PO₄⁻. */
-    DIHYDROGEN_PHOSPHATE(-1, 5.4, 0),
+    DIHYDROGEN_PHOSPHATE("H₂PO₄⁻", -1, 5.4, 0),
     /** Hydrogen phosphate, HPO₄²⁻. */
-    HYDROGEN_PHOSPHATE(-2, 5.0, 0),
+    HYDROGEN_PHOSPHATE("HPO₄²⁻", -2, 5.0, 0),
     /** Phosphate, PO₄³⁻. */
-    PHOSPHATE(-3, 5.0, 0),
+    PHOSPHATE("PO₄³⁻", -3, 5.0, 0),
     /** Boric acid, B(OH)₃. */
-    BORIC_ACID(0, 0, 0),
+    BORIC_ACID("B(OH)₃", 0, 0, 0),
     /** Borate, B(OH)₄⁻. */
-    BORATE(-1, 2.5, 0),
+    BORATE("B(OH)₄⁻", -1, 2.5, 0),
     /** Dissolved silica, H₄SiO₄. */
-    SILICIC_ACID(0, 0, 0),
+    SILICIC_ACID("H₄SiO₄", 0, 0, 0),
     /** Silicate, H₃SiO₄⁻. */
-    SILICATE(-1, 4.0, 0),
+    SILICATE("H₃SiO₄⁻", -1, 4.0, 0),
     /** Hydrogen fluoride, HF. */
-    HYDROGEN_FLUORIDE(0, 0, 0),
+    HYDROGEN_FLUORIDE("HF", 0, 0, 0),
     /** Fluoride, F⁻. */
-    FLUORIDE(-1, 3.5, 0),
+    FLUORIDE("F⁻", -1, 3.5, 0),
     /** Hydrogen sulfide, H₂S. */
-    HYDROGEN_SULFIDE(0, 0, 0),
+    HYDROGEN_SULFIDE("H₂S", 0, 0, 0),
     /** Bisulfide, HS⁻. */
-    BISULFIDE(-1, 3.5, 0),
+    BISULFIDE("HS⁻", -1, 3.5, 0),
     /** Citric acid, H₃Cit. */
-    CITRIC_ACID(0, 0, 0),
+    CITRIC_ACID("C₆H₈O₇", 0, 0, 0),
     /** Dihydrogen citrate, H₂Cit⁻. */
-    DIHYDROGEN_CITRATE(-1, 3.5, 0),
+    DIHYDROGEN_CITRATE("C₆H₇O₇⁻", -1, 3.5, 0),
     /** Hydrogen citrate, HCit²⁻. */
-    HYDROGEN_CITRATE(-2, 4.5, 0),
+    HYDROGEN_CITRATE("C₆H₆O₇²⁻", -2, 4.5, 0),
     /** Citrate, Cit³⁻. */
-    CITRATE(-3, 5.0, 0);
+    CITRATE("C₆H₅O₇³⁻", -3, 5.0, 0);
 
+    private final String symbol;
     private final int chargeNumber;
     private final double sizeInAngstrom;
     private final double slope;
 
-    Species(int chargeNumber, double sizeInAngstrom, double slope) {
+    Species(String symbol, int chargeNumber, double sizeInAngstrom, double slope) {
+        this.symbol = symbol;
         this.chargeNumber = chargeNumber;
         this.sizeInAngstrom = sizeInAngstrom;
         this.slope = slope;
+    }
+
+    /**
+     * Returns the formula with lowered and raised digits.
+     *
+     * @return such as {@code CaHCO₃⁺}
+     */
+    public String symbol() {
+        return symbol;
     }
 
     /**

@@ -1,9 +1,9 @@
 /**
  * Arithmetic on plain doubles, for callers who cannot carry typed quantities (firmware, a browser) and for the rooms above it.
  *
- * <p>Everything here is static and pure, allocates nothing and has its unit in its name. Functions trust the domain that their
- * Javadoc states. Start with {@link evenwater.chemistry.kernel.ExactUnits}, {@link evenwater.chemistry.kernel.AtomicWeights} and
- * {@link evenwater.chemistry.kernel.SofteningKernel}.
+ * <p>Functions are static and pure, allocate nothing and have their unit in their name; the arrays of a solver are made once by the caller. Functions trust the domain that their
+ * Javadoc states. Start with {@link evenwater.chemistry.kernel.ExactUnits}, {@link evenwater.chemistry.kernel.AtomicWeights},
+ * {@link evenwater.chemistry.kernel.SofteningKernel} and {@link evenwater.chemistry.kernel.SpeciationKernel}.
  */
 @NullMarked
 package evenwater.chemistry.kernel;

@@ -15,6 +15,7 @@ enum Coherent {
     CUBIC_METRE,
     KILOGRAM,
     KELVIN,
+    PASCAL,
     SECOND,
     ONE;
 
@@ -28,6 +29,7 @@ enum Coherent {
             case CUBIC_METRE -> Units.CUBIC_METRE;
             case KILOGRAM -> Units.KILOGRAM;
             case KELVIN -> Units.KELVIN;
+            case PASCAL -> Units.PASCAL;
             case SECOND -> Units.SECOND;
             case ONE -> one();
         };

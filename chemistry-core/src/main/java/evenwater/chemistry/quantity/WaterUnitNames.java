@@ -2,6 +2,7 @@ package evenwater.chemistry.quantity;
 
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 
@@ -57,6 +58,15 @@ final class WaterUnitNames {
             .unit(WaterUnits.FAHRENHEIT, "F", "degF", "℉", "fahrenheit", "degrees fahrenheit")
             .unit(WaterUnits.KELVIN, "kelvin")
             .ambiguous("degrees Celsius (write °C) or Fahrenheit (write °F)", "°", "deg", "degree", "degrees");
+
+    static final UnitNames<Pressure> PRESSURE = new UnitNames<Pressure>("pressure")
+            .unit(WaterUnits.PASCAL, "pascal")
+            .unit(WaterUnits.KILOPASCAL, "kilopascal")
+            .unit(WaterUnits.BAR)
+            .unit(WaterUnits.MILLIBAR, "hPa", "millibar", "hectopascal")
+            .unit(WaterUnits.ATMOSPHERE, "atmosphere", "atmospheres")
+            .unit(WaterUnits.MICROATMOSPHERE, "microatmosphere", "microatmospheres")
+            .ambiguous("a share of the air, no pressure: at 1 atm, 1 ppm by volume is 1 µatm", "ppm", "ppmv");
 
     static final UnitNames<Dimensionless> SHARE = new UnitNames<Dimensionless>("share")
             .unit(WaterUnits.PERCENT, "percent", "per cent")

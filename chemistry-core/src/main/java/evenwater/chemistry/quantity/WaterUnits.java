@@ -12,6 +12,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
@@ -89,6 +90,24 @@ public final class WaterUnits {
     /** Degree Fahrenheit: (t + 459.67) · 5/9 kelvin. */
     public static final Unit<Temperature> FAHRENHEIT =
             KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, "°F", "[degF]", 5, 9, 459.67);
+
+    /** Pascal. */
+    public static final Unit<Pressure> PASCAL = pressure("Pa", "Pa", 1, 1);
+
+    /** Kilopascal. */
+    public static final Unit<Pressure> KILOPASCAL = pressure("kPa", "kPa", 1000, 1);
+
+    /** Bar: 100 kPa. */
+    public static final Unit<Pressure> BAR = pressure("bar", "bar", 100_000, 1);
+
+    /** Millibar, the same as hectopascal. */
+    public static final Unit<Pressure> MILLIBAR = pressure("mbar", "mbar", 100, 1);
+
+    /** Standard atmosphere: exactly 101325 Pa. */
+    public static final Unit<Pressure> ATMOSPHERE = pressure("atm", "atm", 101_325, 1);
+
+    /** Millionth of a standard atmosphere: what one part per million by volume of a gas at 1 atm exerts. */
+    public static final Unit<Pressure> MICROATMOSPHERE = pressure("µatm", "10*-6.atm", 101_325, 1_000_000);
 
     /** Second. */
     public static final Unit<Time> SECOND = time("s", "s", 1);
@@ -215,6 +234,40 @@ public final class WaterUnits {
     }
 
     /**
+     * Returns a pressure, such as the partial pressure of a gas.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit a unit of pressure, ours or foreign
+     * @return the pressure as stated
+     */
+    public static WaterQuantity<Pressure> pressure(double value, Unit<Pressure> unit) {
+        return new StatedPressure(value, unit);
+    }
+
+    /**
+     * Returns any library's pressure as ours.
+     *
+     * @param quantity a pressure
+     * @return the same statement
+     */
+    public static WaterQuantity<Pressure> pressure(Quantity<Pressure> quantity) {
+        return quantity instanceof StatedPressure ours
+                ? ours
+                : WaterQuantity.adopt(quantity, Pressure.class, WaterUnits::pressure);
+    }
+
+    /**
+     * Reads a pressure, such as {@code 420 µatm} or {@code 1013 mbar}.
+     *
+     * @param text a number with a decimal point and a unit
+     * @return the pressure as stated
+     * @throws UnreadableTextException if it cannot be read; "ppm" is refused, as it is a share of the air and no pressure
+     */
+    public static WaterQuantity<Pressure> parsePressure(String text) {
+        return QuantityText.parse(text, WaterUnitNames.PRESSURE, WaterUnits::pressure);
+    }
+
+    /**
      * Returns a time span.
      *
      * @param value number in {@code unit}; finite
@@ -279,6 +332,10 @@ public final class WaterUnits {
 
     private static Unit<Mass> mass(String symbol, String ucum, long num, long den) {
         return KindScale.unit(Mass.class, Coherent.KILOGRAM, symbol, ucum, num, den);
+    }
+
+    private static Unit<Pressure> pressure(String symbol, String ucum, long num, long den) {
+        return KindScale.unit(Pressure.class, Coherent.PASCAL, symbol, ucum, num, den);
     }
 
     private static Unit<Time> time(String symbol, String ucum, long seconds) {

@@ -80,6 +80,10 @@ final class Balance {
         return new Balance(set, amounts(totals), alkalinity, 0, carbon);
     }
 
+    Balance withCarbon(double newCarbon) {
+        return new Balance(set, millimolesPerLitre, alkalinity, unmeasured, newCarbon);
+    }
+
     /** A share of some ions leaves, another enters charge for charge; the ions of this balance stay the same set if they can. */
     Balance exchange(Set<Ion> out, Ion in, double share) {
         int inside = set.indexOf(in);

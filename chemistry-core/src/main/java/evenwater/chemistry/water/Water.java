@@ -156,6 +156,18 @@ public final class Water {
     }
 
     /**
+     * Returns the same water with another inorganic carbon, which brings no charge: CO₂ that came or went.
+     *
+     * @param carbon CO₂, HCO₃⁻ and CO₃²⁻ together; 0 or more
+     * @return the water; without a measured pH
+     * @throws IllegalArgumentException if it is negative
+     */
+    public Water withCarbon(Quantity<AmountConcentration> carbon) {
+        double millimoles = WaterBuilder.millimoles(carbon, "inorganic carbon");
+        return new Water(balance.withCarbon(millimoles), kelvin, Double.NaN);
+    }
+
+    /**
      * Returns this water after an electroneutral change.
      *
      * @param change what goes in and out, per litre

@@ -126,7 +126,7 @@ public final class WaterBuilder {
         return new Water(balance, kelvin, pH);
     }
 
-    private static double millimoles(Quantity<AmountConcentration> concentration, String what) {
+    static double millimoles(Quantity<AmountConcentration> concentration, String what) {
         AmountConcentration stated = AmountConcentration.from(concentration);
         double millimoles = stated.in(MILLIMOLE_PER_LITRE);
         if (!(millimoles >= 0)) {

@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
@@ -166,6 +167,16 @@ record Kind<Q extends Quantity<Q>>(
                     WaterUnits::mass,
                     WaterUnits::mass,
                     Optional.of(WaterUnits::parseMass),
+                    Optional.empty()),
+            new Kind<>(
+                    "pressure",
+                    WaterUnits.class,
+                    Pressure.class,
+                    Units.PASCAL,
+                    WaterUnitNames.PRESSURE::units,
+                    WaterUnits::pressure,
+                    WaterUnits::pressure,
+                    Optional.of(WaterUnits::parsePressure),
                     Optional.empty()),
             new Kind<>(
                     "time",

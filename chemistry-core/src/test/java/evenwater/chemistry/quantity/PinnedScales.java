@@ -147,6 +147,12 @@ final class PinnedScales {
         pin(WaterUnits.SECOND, "1");
         pin(WaterUnits.MINUTE, MINUTE);
         pin(WaterUnits.HOUR, HOUR);
+        pin(WaterUnits.PASCAL, "1");
+        pin(WaterUnits.KILOPASCAL, "1000");
+        pin(WaterUnits.BAR, "100000");
+        pin(WaterUnits.MILLIBAR, "100");
+        pin(WaterUnits.ATMOSPHERE, "101325");
+        pin(WaterUnits.MICROATMOSPHERE, "0.101325");
         pin(WaterUnits.DAY, DAY);
         pin(WaterUnits.ONE, "1");
         pin(WaterUnits.PERCENT, "0.01");

@@ -32,25 +32,17 @@ class UcumCodesTest {
     private static final double WEAK = 0.003;
 
     /** UCUM codes of the coherent units; eq is a mole there. */
-    private static final Map<Unit<?>, String> COHERENT = Map.of(
-            Units.MOLE.divide(Units.CUBIC_METRE),
-            "mol/m3",
-            Units.KILOGRAM.divide(Units.MOLE),
-            "kg/mol",
-            Units.KILOGRAM.divide(Units.CUBIC_METRE),
-            "kg/m3",
-            Units.SIEMENS.divide(Units.METRE),
-            "S/m",
-            Units.CUBIC_METRE.divide(Units.SECOND),
-            "m3/s",
-            Units.CUBIC_METRE,
-            "m3",
-            Units.KILOGRAM,
-            "kg",
-            Units.SECOND,
-            "s",
-            AbstractUnit.ONE,
-            "1");
+    private static final Map<Unit<?>, String> COHERENT = Map.ofEntries(
+            Map.entry(Units.MOLE.divide(Units.CUBIC_METRE), "mol/m3"),
+            Map.entry(Units.KILOGRAM.divide(Units.MOLE), "kg/mol"),
+            Map.entry(Units.KILOGRAM.divide(Units.CUBIC_METRE), "kg/m3"),
+            Map.entry(Units.SIEMENS.divide(Units.METRE), "S/m"),
+            Map.entry(Units.CUBIC_METRE.divide(Units.SECOND), "m3/s"),
+            Map.entry(Units.CUBIC_METRE, "m3"),
+            Map.entry(Units.KILOGRAM, "kg"),
+            Map.entry(Units.PASCAL, "Pa"),
+            Map.entry(Units.SECOND, "s"),
+            Map.entry(AbstractUnit.ONE, "1"));
 
     private static UcumService ucum;
 
