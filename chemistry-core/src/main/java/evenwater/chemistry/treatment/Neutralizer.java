@@ -1,0 +1,173 @@
+package evenwater.chemistry.treatment;
+
+import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
+
+import evenwater.chemistry.equilibrium.Mineral;
+import evenwater.chemistry.equilibrium.Speciation;
+import evenwater.chemistry.kernel.MonotoneInverse;
+import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * An acid neutralizer: a filter of calcite, possibly with magnesia, that soft acid water dissolves on its way, closed to the air.
+ *
+ * <p>Calcite {@code CaCO₃ + CO₂ + H₂O → Ca²⁺ + 2 HCO₃⁻} and magnesia {@code MgO + 2 CO₂ + H₂O → Mg²⁺ + 2 HCO₃⁻} raise hardness and
+ * alkalinity together. How much dissolves is set by the CO₂ of the raw water, and so by its pH at the well: a bottle that stood open has lost
+ * CO₂, shows a higher pH and promises far too little hardness. Use a pH that was measured at the tap, at once.
+ *
+ * <p>Magnesia goes on dissolving where calcite is saturated: too much of it, or water that stands in the bed, ends near pH 10. Whether a
+ * filter reaches saturation depends on its contact time; a softener behind it must be set to the hardness behind the filter, not of
+ * the well.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Neutralizer implements Treatment {
+
+    /** Beyond any filter, in mmol/L of what dissolves. */
+    private static final double MOST = 100;
+
+    /** Stands for the index of a water that has no calcium or no carbonate yet. */
+    private static final double FAR_BELOW = -1000;
+
+    private final double magnesia;
+    private final double share;
+    /** The measured pH behind the filter, or NaN. */
+    private final double outletPH;
+
+    private Neutralizer(double magnesia, double share, double outletPH) {
+        this.magnesia = magnesia;
+        this.share = share;
+        this.outletPH = outletPH;
+    }
+
+    /**
+     * Returns a filter of calcite that saturates the water.
+     *
+     * @return the filter
+     */
+    public static Neutralizer withCalcite() {
+        return new Neutralizer(0, 1, Double.NaN);
+    }
+
+    /**
+     * Returns the filter with magnesia among the calcite.
+     *
+     * @param shareOfMoles MgO in what dissolves, by moles; no unit, 0 to 1; common mixtures are 0.1 to 0.5 by mass of the filling (common
+     *     practice, no source)
+     * @return the filter
+     * @throws IllegalArgumentException if the share is out of range
+     */
+    public Neutralizer withMagnesia(double shareOfMoles) {
+        requireShare("magnesia", shareOfMoles);
+        return new Neutralizer(shareOfMoles, share, outletPH);
+    }
+
+    /**
+     * Returns the filter with too little contact to saturate the water.
+     *
+     * @param shareOfSaturation of what saturation with calcite would dissolve; no unit, 0 to 1
+     * @return the filter
+     * @throws IllegalArgumentException if the share is out of range
+     */
+    public Neutralizer reaching(double shareOfSaturation) {
+        requireShare("saturation", shareOfSaturation);
+        return new Neutralizer(magnesia, shareOfSaturation, Double.NaN);
+    }
+
+    /**
+     * Returns the filter as its outlet was measured.
+     *
+     * @param pH behind the filter; no unit, 4 to 11; above that of the raw water
+     * @return the filter, which dissolves as much as that takes
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public Neutralizer toPH(double pH) {
+        if (!(pH >= 4 && pH <= 11)) {
+            throw new IllegalArgumentException("pH behind a neutralizer must be from 4 to 11, but was " + pH);
+        }
+        return new Neutralizer(magnesia, 1, pH);
+    }
+
+    private static void requireShare(String of, double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share of " + of + " must be from 0 to 1, but was " + share);
+        }
+    }
+
+    /**
+     * Returns how much calcite and magnesia a water dissolves on its way through.
+     *
+     * @param source with its inorganic carbon or a measured pH, 0 to 50 °C
+     * @return moles of both together, in mmol/L; 0 for a water that is saturated already
+     * @throws NoAnswerException if the carbon of the water is unknown, or a stated pH cannot be reached
+     */
+    public AmountConcentration dissolved(Water source) {
+        return AmountConcentration.of(
+                amount(Speciation.of(Objects.requireNonNull(source, "source")).water()), MILLIMOLE_PER_LITRE);
+    }
+
+    private double amount(Water known) {
+        if (!Double.isNaN(outletPH)) {
+            double raw = Speciation.of(known).pH();
+            if (raw > outletPH) {
+                throw new NoAnswerException("a neutralizer raises the pH: from " + Math.rint(raw * 100) / 100
+                        + " of the raw water it cannot lead to " + outletPH);
+            }
+            return until(known, outletPH, water -> Speciation.of(water).pH(), "pH " + outletPH);
+        }
+        ToDoubleFunction<Water> index =
+                water -> Speciation.of(water).saturationIndex(Mineral.CALCITE).orElse(FAR_BELOW);
+        return index.applyAsDouble(known) >= 0 ? 0 : share * until(known, 0, index, "saturation with calcite");
+    }
+
+    private double until(Water known, double wanted, ToDoubleFunction<Water> rising, String what) {
+        double low = 0;
+        double high = 1e-3;
+        while (rising.applyAsDouble(known.plus(change(high))) < wanted) {
+            low = high;
+            high *= 2;
+            if (high > MOST) {
+                throw new NoAnswerException(
+                        "this filter cannot lead to " + what + ": " + MOST + " mmol/L of it are not enough");
+            }
+        }
+        return MonotoneInverse.of(x -> rising.applyAsDouble(known.plus(change(x))), low, high, wanted);
+    }
+
+    private Change change(double millimoles) {
+        double calcite = millimoles * (1 - magnesia);
+        double oxide = millimoles * magnesia;
+        return Change.of(Map.of(
+                Ion.CALCIUM, AmountConcentration.of(calcite, MILLIMOLE_PER_LITRE),
+                Ion.CARBONATE, AmountConcentration.of(calcite, MILLIMOLE_PER_LITRE),
+                Ion.MAGNESIUM, AmountConcentration.of(oxide, MILLIMOLE_PER_LITRE),
+                Ion.HYDROXIDE, AmountConcentration.of(2 * oxide, MILLIMOLE_PER_LITRE)));
+    }
+
+    @Override
+    public Water treat(Water source) {
+        Water known = Speciation.of(Objects.requireNonNull(source, "source")).water();
+        return known.plus(change(amount(known)));
+    }
+
+    @Override
+    public String name() {
+        String filling = magnesia == 0 ? "calcite" : "calcite and " + ReverseOsmosis.percent(magnesia) + " magnesia";
+        String goal = !Double.isNaN(outletPH)
+                ? ", to pH " + outletPH
+                : share == 1 ? "" : ", " + ReverseOsmosis.percent(share) + " of saturation";
+        return "neutralizer with " + filling + goal;
+    }
+
+    /** Returns the name. */
+    @Override
+    public String toString() {
+        return name();
+    }
+}
