@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.equilibrium.Mineral;
+import evenwater.chemistry.equilibrium.MineralEquilibrium;
 import evenwater.chemistry.equilibrium.Speciation;
 import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Csv;
@@ -55,7 +57,7 @@ class NeutralizerTest {
         double dissolved = Neutralizer.withCalcite().dissolved(acid(5.9)).in(MILLIMOLE_PER_LITRE);
         assertEquals(alkalinity(acid(5.9)) + 2 * dissolved, alkalinity(behind), 1e-12);
         Water soft = Softener.withSodium().treat(behind);
-        assertEquals(0, soft.hardness().in(evenwater.chemistry.quantity.Hardness.MILLIMOLE_PER_LITRE));
+        assertEquals(0, soft.hardness().in(Hardness.MILLIMOLE_PER_LITRE));
         assertEquals(behind.alkalinity(), soft.alkalinity());
         assertEquals(behind.carbon(), soft.carbon());
     }
@@ -90,7 +92,7 @@ class NeutralizerTest {
     void aSaturatedWaterPassesUnchanged() {
         Water saturated = Neutralizer.withCalcite()
                 .treat(acid(5.9))
-                .plus(evenwater.chemistry.equilibrium.MineralEquilibrium.dissolving(Mineral.CALCITE, mmol(0.1)));
+                .plus(MineralEquilibrium.dissolving(Mineral.CALCITE, mmol(0.1)));
         assertEquals(saturated, Neutralizer.withCalcite().treat(saturated));
     }
 
