@@ -1,0 +1,129 @@
+package evenwater.chemistry.equilibrium;
+
+import static evenwater.chemistry.testing.Amounts.mmol;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.testing.Csv;
+import evenwater.chemistry.testing.Refused;
+import evenwater.chemistry.water.Water;
+import evenwater.chemistry.water.WaterBuilder;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CalciumCarbonateIndicesTest {
+
+    private static final Map<String, Ion> IONS = Map.of(
+            "Ca [mmol/L]", Ion.CALCIUM,
+            "Mg [mmol/L]", Ion.MAGNESIUM,
+            "Na [mmol/L]", Ion.SODIUM,
+            "K [mmol/L]", Ion.POTASSIUM,
+            "Cl [mmol/L]", Ion.CHLORIDE,
+            "SO4 [mmol/L]", Ion.SULFATE,
+            "NO3 [mmol/L]", Ion.NITRATE);
+
+    private static List<Map<String, String>> waters() {
+        return Csv.rows("computed-waters.csv").stream()
+                .filter(row -> !row.get("tj.SI.calcite").isEmpty())
+                .toList();
+    }
+
+    /** Waters of a second implementation with the same constants. */
+    @ParameterizedTest
+    @MethodSource("waters")
+    void agreeWithASecondImplementation(Map<String, String> row) {
+        CalciumCarbonateIndices indices = CalciumCarbonateIndices.of(Speciation.of(water(row)));
+        assertEquals(
+                number(row, "tj.SI.calcite"), indices.langelierByActivities().orElseThrow(), 5e-6);
+        assertEquals(number(row, "tj.pHs_b"), indices.saturationPH().orElseThrow(), 1e-5);
+        assertEquals(
+                number(row, "pH") - number(row, "tj.pHs_b"),
+                indices.langelierBySaturationPH().orElseThrow(),
+                1e-5);
+        assertEquals(
+                number(row, "pH") - 2 * number(row, "tj.SI.calcite"),
+                indices.ryznar().orElseThrow(),
+                1e-5);
+        double potential = indices.precipitationPotential().in(MassConcentration.MILLIGRAM_PER_LITRE);
+        double expected = number(row, "tj.CCPP [mg/L CaCO3]");
+        assertEquals(expected, potential, 2e-5 * Math.abs(expected) + 2e-4);
+    }
+
+    @Test
+    void softenedWaterHasNoIndex() {
+        Water soft = Water.builder()
+                .total(Ion.SODIUM, mmol(3))
+                .total(Ion.CHLORIDE, mmol(1))
+                .measuredPH(7.5)
+                .build();
+        CalciumCarbonateIndices indices = CalciumCarbonateIndices.of(Speciation.of(soft));
+        assertEquals(OptionalDouble.empty(), indices.langelierByActivities());
+        assertEquals(OptionalDouble.empty(), indices.langelierBySaturationPH());
+        assertEquals(OptionalDouble.empty(), indices.ryznar());
+        assertTrue(indices.precipitationPotential().getValue() < 0); // calcite would dissolve in it
+    }
+
+    @Test
+    void verySoftWaterHasNoPHOfSaturation() {
+        Water rain = Water.builder()
+                .total(Ion.CALCIUM, mmol(0.005))
+                .total(Ion.CHLORIDE, mmol(0.005))
+                .measuredPH(6)
+                .build();
+        CalciumCarbonateIndices indices = CalciumCarbonateIndices.of(Speciation.of(rain));
+        assertTrue(indices.langelierByActivities().orElseThrow() < -4);
+        assertEquals(OptionalDouble.empty(), indices.saturationPH());
+    }
+
+    /** 3.53 γ mg/L per °dKH at pH 7, 25 °C, by 44.009 · 0.35665 · 10^(6.352 − 7): the rule says 3. */
+    @Test
+    void theRuleForCarbonDioxideReadsLow() {
+        Water water = Water.builder()
+                .total(Ion.SODIUM, mmol(4 * 0.35665))
+                .alkalinity(Alkalinity.of(4, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS))
+                .measuredPH(7)
+                .build();
+        CarbonDioxideRule rule = CarbonDioxideRule.of(Speciation.of(water));
+        assertEquals(12, rule.byRule().in(Ion.CARBON_DIOXIDE.milligramPerLitre()), 1e-9);
+        assertEquals(4 * 3.53 * 0.958, rule.bySpecies().in(Ion.CARBON_DIOXIDE.milligramPerLitre()), 0.05);
+        assertEquals(-0.113, rule.error(), 0.005);
+        Water cold = water.with(WaterUnits.temperature(15, WaterUnits.CELSIUS));
+        assertEquals(OptionalDouble.empty(), cold.measuredPH());
+    }
+
+    @Test
+    void theRuleRefusesMineralAcid() {
+        Water acid =
+                Water.builder().total(Ion.CHLORIDE, mmol(1)).carbon(mmol(0.1)).build();
+        Refused.withoutAnswer(
+                "the rule for CO₂ needs an alkalinity of 0 or more, but it was -1 meq/L",
+                List.of(),
+                () -> CarbonDioxideRule.of(Speciation.of(acid)));
+        Refused.withoutAnswer(
+                "a water without CO₂ gives the rule nothing to be compared with",
+                List.of(),
+                () -> CarbonDioxideRule.of(Speciation.of(Water.pure())).error());
+    }
+
+    private static Water water(Map<String, String> row) {
+        WaterBuilder builder = Water.builder();
+        IONS.forEach((column, ion) -> builder.total(ion, mmol(number(row, column))));
+        return builder.alkalinity(
+                        Alkalinity.of(number(row, "alkalinity [meq/L]"), Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                .temperature(WaterUnits.temperature(number(row, "temperature [C]"), WaterUnits.CELSIUS))
+                .measuredPH(number(row, "pH"))
+                .build();
+    }
+
+    private static double number(Map<String, String> row, String column) {
+        return Double.parseDouble(row.get(column));
+    }
+}
