@@ -23,6 +23,8 @@ final class PublishedChecks {
             SeawaterChecks.reference(),
             AnalysisChecks.criteria(),
             AnalysisChecks.classes(),
+            EquilibriumChecks.constants(),
+            EquilibriumChecks.waters(),
             InstrumentChecks.temperature(),
             InstrumentChecks.solids(),
             SofteningChecks.exchange(),

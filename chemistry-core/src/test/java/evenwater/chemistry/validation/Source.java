@@ -93,6 +93,21 @@ enum Source {
             "USDA Handbook 60",
             "US Salinity Laboratory Staff, Diagnosis and Improvement of Saline and Alkali Soils, "
                     + "USDA Agriculture Handbook 60, 1954."),
+    BATES_ACREE("Bates and Acree 1943", "R. G. Bates and S. F. Acree, J. Res. Natl. Bur. Stand. 30 (1943) 129."),
+    BATES_PINCHING("Bates and Pinching 1950", "R. G. Bates and G. D. Pinching, J. Am. Chem. Soc. 72 (1950) 1393."),
+    HARNED_DAVIS("Harned and Davis 1943", "H. S. Harned and R. Davis, J. Am. Chem. Soc. 65 (1943) 2030."),
+    HARNED_SCHOLES("Harned and Scholes 1941", "H. S. Harned and S. R. Scholes, J. Am. Chem. Soc. 63 (1941) 1706."),
+    ROBINSON_STOKES(
+            "Robinson and Stokes 1959",
+            "R. A. Robinson and R. H. Stokes, Electrolyte Solutions, 2nd ed., Butterworths, London 1959, appendix."),
+    STAPLES_BATES(
+            "Staples and Bates 1969",
+            "B. R. Staples and R. G. Bates, J. Res. Natl. Bur. Stand. 73A (1969) 37; 25 °C read in the abstract, the others to two "
+                    + "decimals in a table of buffers, the third from memory."),
+    STUMM_MORGAN(
+            "Stumm and Morgan 1996",
+            "W. Stumm and J. J. Morgan, Aquatic Chemistry, 3rd ed., Wiley, New York 1996; the calcium of calcite in air between "
+                    + "authors scatters by 15 %."),
     USGS_09402500(
             "USGS 09402500",
             "US Geological Survey, National Water Information System, station 09402500 (Colorado River "
