@@ -41,8 +41,8 @@ class ReadmeTest {
     }
 
     @Test
-    void thereAreFiveQuestions() throws IOException {
-        assertEquals(5, questions().size());
+    void thereAreSixQuestions() throws IOException {
+        assertEquals(6, questions().size());
     }
 
     @TestFactory
