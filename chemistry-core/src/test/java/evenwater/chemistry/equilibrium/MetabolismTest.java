@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.substance.Element;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Change;
+import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +60,39 @@ class MetabolismTest {
     void breathingBringsCarbonAlone() {
         assertEquals(Optional.of(mmol(0.5)), Metabolism.breathing(mmol(0.5)).carbon());
         assertEquals(List.of(), Metabolism.breathing(mmol(0.5)).ions());
+    }
+
+    @Test
+    void whetherPhosphateLeavesAsOneFormOrTheOtherIsTheSame() {
+        Change one = Change.of(Map.of(Ion.DIHYDROGEN_PHOSPHATE, mmol(-0.5), Ion.HYDROGEN, mmol(-0.5)));
+        Change other = Change.of(Map.of(Ion.HYDROGEN_PHOSPHATE, mmol(-0.5), Ion.HYDROGEN, mmol(-1)));
+        assertEquals(one, Metabolism.takingUpPhosphate(mmol(0.5)));
+        assertEquals(other, Metabolism.takingUpPhosphate(mmol(0.5)));
+    }
+
+    @Test
+    void amountsMayBeStatedInTheMassesOfTheHobby() {
+        AmountConcentration nitrogen =
+                AmountConcentration.of(14.007, Ion.NITRATE.milligramPerLitreAs(Element.NITROGEN));
+        assertEquals(mmol(-1), Metabolism.takingUpNitrate(nitrogen).total(Ion.NITRATE));
+        AmountConcentration phosphate = AmountConcentration.of(94.970, Ion.PHOSPHATE.milligramPerLitre());
+        assertEquals(mmol(-1), Metabolism.takingUpPhosphate(phosphate).total(Ion.DIHYDROGEN_PHOSPHATE));
+    }
+
+    @Test
+    void nothingLivesOnWhatIsNotThere() {
+        Water tank = Water.builder().total(Ion.NITRATE, mmol(0.1)).build();
+        Refused.argument(
+                "cannot take 0.2 mmol/L of NO₃⁻ out of a water that holds 0.1 mmol/L",
+                () -> tank.plus(Metabolism.takingUpNitrate(mmol(0.2))));
+    }
+
+    @Test
+    void aMassOfSomethingElseIsRefused() {
+        Refused.argument(
+                "1 mg/L Cl⁻ is no concentration of ammonium: NH₄⁺ cannot be expressed as Cl⁻: they share no element "
+                        + "other than hydrogen and oxygen",
+                () -> Metabolism.nitrifying(AmountConcentration.of(1, Ion.CHLORIDE.milligramPerLitre())));
     }
 
     @Test
