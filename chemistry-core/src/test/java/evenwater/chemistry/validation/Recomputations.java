@@ -28,6 +28,7 @@ final class Recomputations {
         addWaters(values);
         addInstruments(values);
         addSoftening(values);
+        addMetabolism(values);
         return values;
     }
 
@@ -137,6 +138,14 @@ final class Recomputations {
         values.put("kilograin-2.28835191", GRAIN.divide(CUBIC_FOOT, DIGITS));
         values.put("bypass-0.30357", parts("85").divide(parts("280"), DIGITS));
         values.put("bypass-days-14.62", parts("5.7").divide(parts("0.39"), DIGITS));
+    }
+
+    private static void addMetabolism(Map<String, BigDecimal> values) {
+        values.put(
+                "nitrate-from-food-0.452205",
+                parts("10").multiply(mass("Ca 1 O 1")).divide(mass("N 1 O 3").multiply(parts("20")), DIGITS));
+        values.put("nitrification-7.14543", CALCIUM_CARBONATE.divide(mass("N 1"), DIGITS));
+        values.put("denitrification-3.57", CALCIUM_CARBONATE.divide(mass("N 2"), DIGITS));
     }
 
     private static BigDecimal parts(String number) {

@@ -14,6 +14,10 @@ enum Source {
     CALIFORNIA(
             "California code",
             "California Health and Safety Code, sections 116785 and 116790 (read in a public copy)."),
+    CARRIER_1965(
+            "Carrier 1965",
+            "Carrier Air Conditioning Company, Handbook of Air Conditioning System Design, McGraw-Hill, New York 1965; "
+                    + "the example is in wide circulation."),
     CRC(
             "CRC Handbook",
             "CRC Handbook of Chemistry and Physics, Physical Constants of Inorganic Compounds and Aqueous Solubility."),
@@ -22,10 +26,26 @@ enum Source {
             "M. L. Davis and D. A. Cornwell, Introduction to Environmental Engineering, "
                     + "example on the bypass of a household softener."),
     DIN_38409_6("DIN 38409-6", "DIN 38409-6 (1986), hardness of a water, with its conversions between scales."),
+    EMERSON_1975(
+            "Emerson et al. 1975",
+            "K. Emerson, R. C. Russo, R. E. Lund and R. V. Thurston, Aqueous ammonia equilibrium calculations: effect of pH and "
+                    + "temperature, J. Fish. Res. Board Can. 32 (1975) 2379-2383; the formula was read in public copies that cite it, the table is "
+                    + "from memory."),
+    EPA_1995(
+            "EPA 1995",
+            "US EPA, 1995 Updates: Water Quality Criteria Documents for the Protection of Aquatic Life in Ambient Water, "
+                    + "EPA-820-B-96-001, and the tables of national recommended criteria that follow it."),
+    EPA_1999(
+            "EPA 1999",
+            "US EPA, 1999 Update of Ambient Water Quality Criteria for Ammonia, EPA-822-R-99-014; the equations were read "
+                    + "in a public rule that quotes them, the tables are from memory."),
     EPA_2002(
             "EPA 2002",
             "US EPA, EPA-821-R-02-012 (2002), Table 7, moderately hard reconstituted water; "
                     + "the recipe was read in a public page, the ranges are from memory."),
+    EPA_2013(
+            "EPA 2013",
+            "US EPA, Aquatic Life Ambient Water Quality Criteria for Ammonia - Freshwater 2013, EPA-822-R-13-001."),
     FERTILISER_TRADE(
             "fertiliser trade",
             "Factors between elements and oxides that the fertiliser trade prints, " + "without a single source."),
@@ -50,6 +70,9 @@ enum Source {
             "Livingstone 1963",
             "D. A. Livingstone, Chemical composition of rivers and lakes, "
                     + "USGS Professional Paper 440-G, 1963: mean composition of the river waters of the world."),
+    METCALF_EDDY(
+            "Metcalf and Eddy",
+            "Metcalf and Eddy, Wastewater Engineering: Treatment and Reuse, 4th ed., McGraw-Hill, New York 2003."),
     METER_MAKERS("meter makers", "Scales that makers of handheld meters print on them, without a single source."),
     MILLERO_2008(
             "Millero 2008",
@@ -57,6 +80,9 @@ enum Source {
                     + "Reference-Composition Salinity Scale, Deep-Sea Res. I 55 (2008) 50-72, Table 4."),
     NIST_SP_811("NIST SP 811", "NIST Special Publication 811 (2008), Appendix B; NIST Handbook 44, Appendix C."),
     NSF_44("NSF/ANSI 44", "NSF/ANSI 44, Residential cation exchange water softeners."),
+    POOL_OPERATORS(
+            "pool operators",
+            "Training problems for pool operators, read in a public page when the checks were written."),
     PRATT_2001(
             "Pratt et al. 2001",
             "K. W. Pratt et al., Molality-based primary standards of electrolytic conductivity, Pure Appl. Chem. 73 (2001) "

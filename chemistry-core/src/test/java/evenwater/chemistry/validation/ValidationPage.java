@@ -47,7 +47,6 @@ final class ValidationPage {
 
             - conductivity of a water from its ions, and the standards of potassium chloride;
             - the carbonate system: pH of a water in equilibrium with air or calcite, standard buffers, saturation indices;
-            - the share of un-ionised ammonia and the criteria built on it;
             - hydroxide, carbonate and bicarbonate alkalinity from the two end points (P and T) of a titration;
             - uncertainty of a result from the uncertainties of its inputs;
             - capacity and leakage of a resin bed: the sizing table of the trade is converted here, not predicted.
