@@ -10,11 +10,11 @@ public final class SolventWater {
     private static final double ZERO_CELSIUS = 273.15;
 
     /** CODATA 2018, all exact but the electric constant: e in C, N_A in 1/mol, k in J/K, ε₀ in F/m. */
-    private static final double E = 1.602176634e-19;
+    static final double E = 1.602176634e-19;
 
-    private static final double AVOGADRO = 6.02214076e23;
-    private static final double BOLTZMANN = 1.380649e-23;
-    private static final double ELECTRIC_CONSTANT = 8.8541878128e-12;
+    static final double AVOGADRO = 6.02214076e23;
+    static final double BOLTZMANN = 1.380649e-23;
+    static final double ELECTRIC_CONSTANT = 8.8541878128e-12;
 
     private SolventWater() {}
 
