@@ -32,6 +32,7 @@ final class PublishedChecks {
             SaturationFormChecks.factorTable(),
             InstrumentChecks.temperature(),
             InstrumentChecks.solids(),
+            ConductivityChecks.topic(),
             SofteningChecks.exchange(),
             SofteningChecks.sizing(),
             SaltChecks.theory(),

@@ -21,6 +21,10 @@ enum Source {
     CRC(
             "CRC Handbook",
             "CRC Handbook of Chemistry and Physics, Physical Constants of Inorganic Compounds and Aqueous Solubility."),
+    CRC_CONDUCTIVITY(
+            "CRC Handbook, conductivity",
+            "CRC Handbook of Chemistry and Physics, P. Vanýsek, Equivalent Conductivity of Electrolytes in Aqueous Solution, mostly after "
+                    + "T. Shedlovsky, J. Am. Chem. Soc. 54 (1932) 1411; NaCl was read in a source that cites the table."),
     DAVIS_CORNWELL(
             "Davis and Cornwell",
             "M. L. Davis and D. A. Cornwell, Introduction to Environmental Engineering, "
