@@ -23,6 +23,15 @@ class StandardMethods2510KernelTest {
     }
 
     @Test
+    void chargesCountSquaredInTheIonicStrength() {
+        // 5 mmol/L of CaCl2: I = (4 · 5 + 10) / 2000 = 0.015
+        assertEquals(
+                0.7859390,
+                StandardMethods2510Kernel.squaredActivityCoefficient(2, new double[] {5, 10}, new double[] {2, -1}),
+                1e-7);
+    }
+
+    @Test
     void pureWaterConductsNothing() {
         assertEquals(0, StandardMethods2510Kernel.microsiemensPerCentimetre(2, new double[2], CHARGE, CHLORIDE));
     }
