@@ -74,10 +74,7 @@ public final class CarbonateSystem {
      * @throws IllegalArgumentException if it is out of range
      */
     public CarbonateSystem withPH(double newPH) {
-        if (!(newPH >= 0 && newPH <= 14)) {
-            throw new IllegalArgumentException("pH must be from 0 to 14, but was " + newPH);
-        }
-        return new CarbonateSystem(ions, newPH, alkalinity, carbon, carbonDioxide, pressure);
+        return new CarbonateSystem(ions, Checked.pH(newPH), alkalinity, carbon, carbonDioxide, pressure);
     }
 
     /**

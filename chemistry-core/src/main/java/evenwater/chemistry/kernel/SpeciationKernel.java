@@ -8,8 +8,8 @@ package evenwater.chemistry.kernel;
  * the ionic strength, kept between bounds. Charge balances because totals and alkalinity do: for every water {@code Σ z m} is the charge of
  * the totals less the alkalinity. One exponential for each kind of ion and round; nothing is allocated.
  *
- * <p>Made for 0 to 50 °C, pH 3 to 11 and ionic strengths to 0.1 mol/kg; to that of sea water (0.7) the activity coefficients of divalent ions
- * may be 10 % off, since sea water binds ions that this model takes as free.
+ * <p>Made for 0 to 50 °C, pH 3 to 11 and ionic strengths to 0.1 mol/kg. In sea water (0.7 mol/kg) at 25 °C, against the constants made for sea
+ * water alone: partial pressure of CO₂ 13 % low, −lg of the total H⁺ 0.01 low, calcite index 0.05 high.
  */
 public final class SpeciationKernel {
 

@@ -8,10 +8,9 @@ import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
-import evenwater.chemistry.testing.Csv;
+import evenwater.chemistry.testing.ComputedWaters;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Water;
-import evenwater.chemistry.water.WaterBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -21,39 +20,31 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class CalciumCarbonateIndicesTest {
 
-    private static final Map<String, Ion> IONS = Map.of(
-            "Ca [mmol/L]", Ion.CALCIUM,
-            "Mg [mmol/L]", Ion.MAGNESIUM,
-            "Na [mmol/L]", Ion.SODIUM,
-            "K [mmol/L]", Ion.POTASSIUM,
-            "Cl [mmol/L]", Ion.CHLORIDE,
-            "SO4 [mmol/L]", Ion.SULFATE,
-            "NO3 [mmol/L]", Ion.NITRATE);
-
     private static List<Map<String, String>> waters() {
-        return Csv.rows("computed-waters.csv").stream()
-                .filter(row -> !row.get("tj.SI.calcite").isEmpty())
-                .toList();
+        return ComputedWaters.with("tj.SI.calcite");
     }
 
     /** Waters of a second implementation with the same constants. */
     @ParameterizedTest
     @MethodSource("waters")
     void agreeWithASecondImplementation(Map<String, String> row) {
-        CalciumCarbonateIndices indices = CalciumCarbonateIndices.of(Speciation.of(water(row)));
+        CalciumCarbonateIndices indices = CalciumCarbonateIndices.of(Speciation.of(ComputedWaters.water(row)));
         assertEquals(
-                number(row, "tj.SI.calcite"), indices.langelierByActivities().orElseThrow(), 5e-6);
-        assertEquals(number(row, "tj.pHs_b"), indices.saturationPH().orElseThrow(), 1e-5);
+                ComputedWaters.number(row, "tj.SI.calcite"),
+                indices.langelierByActivities().orElseThrow(),
+                5e-6);
         assertEquals(
-                number(row, "pH") - number(row, "tj.pHs_b"),
+                ComputedWaters.number(row, "tj.pHs_b"), indices.saturationPH().orElseThrow(), 1e-5);
+        assertEquals(
+                ComputedWaters.number(row, "pH") - ComputedWaters.number(row, "tj.pHs_b"),
                 indices.langelierBySaturationPH().orElseThrow(),
                 1e-5);
         assertEquals(
-                number(row, "pH") - 2 * number(row, "tj.SI.calcite"),
+                ComputedWaters.number(row, "pH") - 2 * ComputedWaters.number(row, "tj.SI.calcite"),
                 indices.ryznar().orElseThrow(),
                 1e-5);
         double potential = indices.precipitationPotential().in(MassConcentration.MILLIGRAM_PER_LITRE);
-        double expected = number(row, "tj.CCPP [mg/L CaCO3]");
+        double expected = ComputedWaters.number(row, "tj.CCPP [mg/L CaCO3]");
         assertEquals(expected, potential, 2e-5 * Math.abs(expected) + 2e-4);
     }
 
@@ -111,19 +102,5 @@ class CalciumCarbonateIndicesTest {
                 "a water without CO₂ gives the rule nothing to be compared with",
                 List.of(),
                 () -> CarbonDioxideRule.of(Speciation.of(Water.pure())).error());
-    }
-
-    private static Water water(Map<String, String> row) {
-        WaterBuilder builder = Water.builder();
-        IONS.forEach((column, ion) -> builder.total(ion, mmol(number(row, column))));
-        return builder.alkalinity(
-                        Alkalinity.of(number(row, "alkalinity [meq/L]"), Alkalinity.MILLIEQUIVALENT_PER_LITRE))
-                .temperature(WaterUnits.temperature(number(row, "temperature [C]"), WaterUnits.CELSIUS))
-                .measuredPH(number(row, "pH"))
-                .build();
-    }
-
-    private static double number(Map<String, String> row, String column) {
-        return Double.parseDouble(row.get(column));
     }
 }

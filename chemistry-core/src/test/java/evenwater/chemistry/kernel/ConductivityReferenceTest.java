@@ -107,26 +107,8 @@ class ConductivityReferenceTest {
     void potassiumChlorideIsWithinOnePercentFromFreezingToFiftyDegrees(Map<String, String> row) {
         double molality = number(row, "concentration [mol/kg]");
         double measured = number(row, "conductivity [uS/cm]");
-        assertEquals(measured, potassiumChloride(molality, number(row, "temperature [C]")), measured * 0.01);
-    }
-
-    private static double potassiumChloride(double molality, double celsius) {
-        double kelvin = celsius + 273.15;
-        // a litre holds less than ρ kg of water by the salt's 74.55 g/mol less the 47 g/L by which a mole makes it
-        // heavier
-        double moles = molality * (SolventWater.density(kelvin) + 0.047 * molality) / (1 + 0.07455 * molality);
-        return OnsagerFuoss.microsiemensPerCentimetre(
-                2,
-                new double[] {moles, moles},
-                new double[] {1, -1},
-                new double[] {
-                    LimitingConductivity.POTASSIUM.squareCentimetreSiemensPerEquivalent(kelvin),
-                    LimitingConductivity.CHLORIDE.squareCentimetreSiemensPerEquivalent(kelvin)
-                },
-                kelvin,
-                SolventWater.dielectricConstant(kelvin),
-                WaterViscosity.pascalSeconds(kelvin),
-                new ConductivityScratch(2));
+        assertEquals(
+                measured, IonicSolution.potassiumChloride(molality, number(row, "temperature [C]")), measured * 0.01);
     }
 
     @Test

@@ -43,20 +43,35 @@ class SpeciationKernelTest {
         assertEquals(10.56, pH(state), 0.03);
     }
 
+    /**
+     * Sea water of salinity 35 at 25 °C with alkalinity 2.30 and carbon 2.00 mmol/kg: 396 µatm of CO₂, total-scale pH 8.046, calcite 5.13 times
+     * saturated, by the constants of Lueker et al. 2000, Weiss 1974, Dickson 1990, Millero 1995 and Mucci 1983 (all from memory). The
+     * differences are the loss of accuracy that the solver states.
+     */
     @Test
-    void seaWaterConverges() {
+    void seaWaterWithItsStatedLossOfAccuracy() {
+        double perKilogramOfWater = 1 / 0.965;
         SpeciationState state = new SpeciationState();
-        state.total(Component.CALCIUM, 0.01066);
-        state.total(Component.MAGNESIUM, 0.05474);
-        state.total(Component.SODIUM, 0.48606);
-        state.total(Component.POTASSIUM, 0.01058);
-        state.total(Component.SULFATE, 0.02926);
-        state.total(Component.BORATE, 0.000431);
-        state.inert(0.5658);
-        solve(state, Given.ALKALINITY_AND_CARBON, 0.00239, 0.00208);
+        state.total(Component.CALCIUM, 0.01028 * perKilogramOfWater);
+        state.total(Component.MAGNESIUM, 0.05282 * perKilogramOfWater);
+        state.total(Component.SODIUM, 0.46906 * perKilogramOfWater);
+        state.total(Component.POTASSIUM, 0.01021 * perKilogramOfWater);
+        state.total(Component.SULFATE, 0.02824 * perKilogramOfWater);
+        state.total(Component.BORATE, 0.0004157 * perKilogramOfWater);
+        state.total(Component.FLUORIDE, 0.000068 * perKilogramOfWater);
+        state.inert((0.54586 + 0.00084 + 4 * 0.00009) * perKilogramOfWater); // Cl⁻, Br⁻, Sr²⁺
+        solve(state, Given.ALKALINITY_AND_CARBON, 0.00230 * perKilogramOfWater, 0.00200 * perKilogramOfWater);
         assertTrue(state.residual() <= 1e-12);
-        assertEquals(0.67, state.ionicStrength(), 0.06); // 0.72 without pairs
-        assertEquals(8.1, pH(state), 0.3); // the stated loss of accuracy
+        double henry = Math.exp(state.lnConstant(EquilibriumConstant.CARBON_DIOXIDE_GAS));
+        assertEquals(-0.13, state.carbonDioxideActivity() / henry / 395.8e-6 - 1, 0.01);
+        double acid = (state.molality(Species.HYDROGEN) + state.molality(Species.BISULFATE)) / perKilogramOfWater;
+        assertEquals(-0.01, -Math.log10(acid) - 8.046, 0.005);
+        double product = state.molality(Species.CALCIUM)
+                * state.gamma(Species.CALCIUM)
+                * state.molality(Species.CARBONATE)
+                * state.gamma(Species.CARBONATE);
+        double index = (Math.log(product) - state.lnConstant(EquilibriumConstant.CALCITE)) / Math.log(10);
+        assertEquals(0.05, index - Math.log10(5.13), 0.005);
     }
 
     @Test

@@ -59,6 +59,26 @@ public final class IonicSolution {
         return this;
     }
 
+    /** Returns µS/cm of a solution of KCl by its molality, of the salt alone. */
+    public static double potassiumChloride(double molality, double celsius) {
+        double kelvin = celsius + 273.15;
+        // a litre holds less than ρ kg of water by the salt's 74.55 g/mol less the 47 g/L by which a mole makes it
+        // heavier
+        double moles = molality * (SolventWater.density(kelvin) + 0.047 * molality) / (1 + 0.07455 * molality);
+        return OnsagerFuoss.microsiemensPerCentimetre(
+                2,
+                new double[] {moles, moles},
+                new double[] {1, -1},
+                new double[] {
+                    LimitingConductivity.POTASSIUM.squareCentimetreSiemensPerEquivalent(kelvin),
+                    LimitingConductivity.CHLORIDE.squareCentimetreSiemensPerEquivalent(kelvin)
+                },
+                kelvin,
+                SolventWater.dielectricConstant(kelvin),
+                WaterViscosity.pascalSeconds(kelvin),
+                new ConductivityScratch(2));
+    }
+
     public double carbon() {
         return state.carbon();
     }

@@ -12,10 +12,9 @@ import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
-import evenwater.chemistry.testing.Csv;
+import evenwater.chemistry.testing.ComputedWaters;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Water;
-import evenwater.chemistry.water.WaterBuilder;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -24,30 +23,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class NeutralizerTest {
 
-    private static final Map<String, Ion> IONS = Map.of(
-            "Ca [mmol/L]", Ion.CALCIUM,
-            "Mg [mmol/L]", Ion.MAGNESIUM,
-            "Na [mmol/L]", Ion.SODIUM,
-            "K [mmol/L]", Ion.POTASSIUM,
-            "Cl [mmol/L]", Ion.CHLORIDE,
-            "SO4 [mmol/L]", Ion.SULFATE,
-            "NO3 [mmol/L]", Ion.NITRATE);
-
     private static List<Map<String, String>> acidWaters() {
-        return Csv.rows("computed-waters.csv").stream()
-                .filter(row -> !row.get("neutral.f1.0.mgo0.0.pH").isEmpty())
-                .toList();
+        return ComputedWaters.with("neutral.f1.0.mgo0.0.pH");
     }
 
     /** Waters of a second implementation with the same constants; saturation multiplies their small differences. */
     @ParameterizedTest
     @MethodSource("acidWaters")
     void calciteSaturates(Map<String, String> row) {
-        Water source = water(row, Double.parseDouble(row.get("pH")));
+        Water source = ComputedWaters.water(row);
         Water behind = Neutralizer.withCalcite().treat(source);
         assertEquals(
-                number(row, "neutral.f1.0.mgo0.0.pH"), Speciation.of(behind).pH(), 5e-6);
-        assertEquals(number(row, "neutral.f1.0.mgo0.0.alk [meq/L]"), alkalinity(behind), 5e-6);
+                ComputedWaters.number(row, "neutral.f1.0.mgo0.0.pH"),
+                Speciation.of(behind).pH(),
+                5e-6);
+        assertEquals(ComputedWaters.number(row, "neutral.f1.0.mgo0.0.alk [meq/L]"), alkalinity(behind), 5e-6);
         assertEquals(0, Speciation.of(behind).saturationIndex(Mineral.CALCITE).orElseThrow(), 1e-9);
     }
 
@@ -165,21 +155,7 @@ class NeutralizerTest {
                 .build();
     }
 
-    private static Water water(Map<String, String> row, double pH) {
-        WaterBuilder builder = Water.builder();
-        IONS.forEach((column, ion) -> builder.total(ion, mmol(number(row, column))));
-        return builder.alkalinity(
-                        Alkalinity.of(number(row, "alkalinity [meq/L]"), Alkalinity.MILLIEQUIVALENT_PER_LITRE))
-                .temperature(WaterUnits.temperature(number(row, "temperature [C]"), WaterUnits.CELSIUS))
-                .measuredPH(pH)
-                .build();
-    }
-
     private static double alkalinity(Water water) {
         return water.alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE);
-    }
-
-    private static double number(Map<String, String> row, String column) {
-        return Double.parseDouble(row.get(column));
     }
 }

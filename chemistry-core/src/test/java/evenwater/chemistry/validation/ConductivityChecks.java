@@ -1,13 +1,9 @@
 package evenwater.chemistry.validation;
 
 import evenwater.chemistry.kernel.Component;
-import evenwater.chemistry.kernel.ConductivityScratch;
 import evenwater.chemistry.kernel.Given;
 import evenwater.chemistry.kernel.LimitingConductivity;
-import evenwater.chemistry.kernel.OnsagerFuoss;
-import evenwater.chemistry.kernel.SolventWater;
 import evenwater.chemistry.kernel.StandardMethods2510Kernel;
-import evenwater.chemistry.kernel.WaterViscosity;
 import evenwater.chemistry.testing.IonicSolution;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -37,7 +33,7 @@ final class ConductivityChecks {
                             "kcl-" + standards[i],
                             "0.01 mol/kg of KCl at " + standards[i] + " °C",
                             UNIT,
-                            potassiumChloride(0.01, celsius))
+                            IonicSolution.potassiumChloride(0.01, celsius))
                     .against(within(standards[i + 1], STANDARD), Source.PRATT_2001, Status.VERIFIED));
         }
         checks.add(new Result("kcl-molar", "0.01 mol/L of KCl at 25 °C", UNIT, salt("KCl", 0.01))
@@ -91,23 +87,6 @@ final class ConductivityChecks {
             default -> throw new IllegalArgumentException(salt);
         }
         return solution.solved(Given.ALKALINITY_AND_CARBON, 0, 0).conductivity();
-    }
-
-    private static double potassiumChloride(double molality, double celsius) {
-        double kelvin = celsius + 273.15;
-        double moles = molality * (SolventWater.density(kelvin) + 0.047 * molality) / (1 + 0.07455 * molality);
-        return OnsagerFuoss.microsiemensPerCentimetre(
-                2,
-                new double[] {moles, moles},
-                new double[] {1, -1},
-                new double[] {
-                    LimitingConductivity.POTASSIUM.squareCentimetreSiemensPerEquivalent(kelvin),
-                    LimitingConductivity.CHLORIDE.squareCentimetreSiemensPerEquivalent(kelvin)
-                },
-                kelvin,
-                SolventWater.dielectricConstant(kelvin),
-                WaterViscosity.pascalSeconds(kelvin),
-                new ConductivityScratch(2));
     }
 
     private static List<PublishedCheck> mixedWater() {
