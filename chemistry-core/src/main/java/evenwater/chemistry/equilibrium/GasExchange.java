@@ -32,10 +32,10 @@ public final class GasExchange {
      * Returns a water after it has come to equilibrium with a gas.
      *
      * @param water any water; its carbon and pH before do not matter
-     * @param carbonDioxide partial pressure of CO₂ in the gas; 0 to 10 atm, but above 0 for a water with alkalinity
+     * @param carbonDioxide partial pressure of CO₂ in the gas; 0 to 10 atm; at 0 all carbon leaves in the end, and hydroxide is left
      * @return the water with another inorganic carbon
      * @throws IllegalArgumentException if the pressure is out of range
-     * @throws NoAnswerException if there is no such water, as with alkalinity and no CO₂ at all
+     * @throws NoAnswerException if the ionic strength is above 1 mol/L
      */
     public static Water equilibrated(Water water, Quantity<Pressure> carbonDioxide) {
         return CarbonateSystem.of(water)

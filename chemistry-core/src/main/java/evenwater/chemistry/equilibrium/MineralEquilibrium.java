@@ -10,6 +10,7 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -141,6 +142,6 @@ public final class MineralEquilibrium {
     }
 
     private static Speciation speciation(Water water) {
-        return Speciation.extrapolated(water, ActivityLaw.TRUESDELL_JONES);
+        return Speciation.extrapolated(Objects.requireNonNull(water, "water"), ActivityLaw.TRUESDELL_JONES);
     }
 }

@@ -40,6 +40,9 @@ public final class Speciation {
     private static final double LN_10 = Math.log(10);
     private static final Species[] SPECIES = Species.values();
 
+    /** Carbonates over H⁺ and OH⁻: a pH that is read to 0.02 leaves 5 % of these open. */
+    private static final double LEAST_TOLD = 0.05;
+
     private final Water water;
     private final SpeciationState state;
 
@@ -53,8 +56,8 @@ public final class Speciation {
      *
      * @param water with its inorganic carbon or a measured pH; 0 to 50 °C
      * @return the speciation
-     * @throws NoAnswerException if neither carbon nor pH is known, if they contradict the alkalinity, or if the ionic strength is above 1
-     *     mol/L
+     * @throws NoAnswerException if neither carbon nor pH is known, if they contradict the alkalinity, if the pH is so far off that it tells
+     *     nothing of the carbon, or if the ionic strength is above 1 mol/L
      * @throws IllegalArgumentException if the temperature is out of range
      */
     public static Speciation of(Water water) {
@@ -91,6 +94,7 @@ public final class Speciation {
      * @throws NoAnswerException as {@link #of(Water)}
      */
     public static Speciation extrapolated(Water water, ActivityLaw law) {
+        Objects.requireNonNull(water, "water");
         Objects.requireNonNull(law, "law");
         double alkalinity = milliequivalents(water.alkalinity()) * MOLES_PER_MILLIMOLE;
         OptionalDouble pH = water.measuredPH();
@@ -102,8 +106,9 @@ public final class Speciation {
             throw new NoAnswerException(
                     "pH of this water is unknown: it states neither inorganic carbon nor a measured pH");
         }
-        return solve(water, law, Given.PH_AND_ALKALINITY, pH.getAsDouble(), alkalinity)
-                .withItsCarbon();
+        Speciation found = solve(water, law, Given.PH_AND_ALKALINITY, pH.getAsDouble(), alkalinity);
+        found.refuseIfThePHTellsNoCarbon();
+        return found.withItsCarbon();
     }
 
     /** The two figures in the order of {@code given}, in mol/L or as a pH; the water keeps what it states. */
@@ -121,6 +126,18 @@ public final class Speciation {
                     found);
         }
         return new Speciation(water, state);
+    }
+
+    /** In mineral acid or caustic, the last digit of a pH outweighs all carbonate: a carbon computed from it would be noise. */
+    private void refuseIfThePHTellsNoCarbon() {
+        double carbonates = state.molality(Species.BICARBONATE) + 2 * state.molality(Species.CARBONATE);
+        double ofWater = state.molality(Species.HYDROGEN) + state.molality(Species.HYDROXIDE);
+        if (carbonates < LEAST_TOLD * ofWater) {
+            throw new NoAnswerException(
+                    "pH " + water.measuredPH().orElse(pH()) + " and alkalinity " + water.alkalinity()
+                            + " do not tell the inorganic carbon: H⁺ and OH⁻ outweigh it more than twentyfold; state the carbon itself",
+                    water.alkalinity());
+        }
     }
 
     /** The same species, of a water that knows its carbon. */

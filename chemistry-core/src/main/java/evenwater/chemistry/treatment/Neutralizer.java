@@ -83,6 +83,8 @@ public final class Neutralizer implements Treatment {
     /**
      * Returns the filter as its outlet was measured.
      *
+     * <p>Beyond saturation with calcite only magnesia goes on dissolving: a filter of calcite alone reaches no higher pH.
+     *
      * @param pH behind the filter; no unit, 4 to 11; above that of the raw water
      * @return the filter, which dissolves as much as that takes
      * @throws IllegalArgumentException if it is out of range
@@ -108,28 +110,56 @@ public final class Neutralizer implements Treatment {
      * @throws NoAnswerException if the carbon of the water is unknown, or a stated pH cannot be reached
      */
     public AmountConcentration dissolved(Water source) {
+        Change change = dissolving(
+                Speciation.of(Objects.requireNonNull(source, "source")).water());
         return AmountConcentration.of(
-                amount(Speciation.of(Objects.requireNonNull(source, "source")).water()), MILLIMOLE_PER_LITRE);
+                change.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE)
+                        + change.total(Ion.MAGNESIUM).in(MILLIMOLE_PER_LITRE),
+                MILLIMOLE_PER_LITRE);
     }
 
-    private double amount(Water known) {
-        if (!Double.isNaN(outletPH)) {
-            double raw = Speciation.of(known).pH();
-            if (raw > outletPH) {
-                throw new NoAnswerException("a neutralizer raises the pH: from " + Math.rint(raw * 100) / 100
-                        + " of the raw water it cannot lead to " + outletPH);
-            }
-            return until(known, outletPH, water -> Speciation.of(water).pH(), "pH " + outletPH);
-        }
+    /** What goes in: the mixture first, and magnesia alone where calcite is saturated. */
+    private Change dissolving(Water known) {
         ToDoubleFunction<Water> index =
                 water -> Speciation.of(water).saturationIndex(Mineral.CALCITE).orElse(FAR_BELOW);
-        return index.applyAsDouble(known) >= 0 ? 0 : share * until(known, 0, index, "saturation with calcite");
+        double saturation =
+                index.applyAsDouble(known) >= 0 ? 0 : until(known, magnesia, 0, index, "saturation with calcite");
+        return Double.isNaN(outletPH) ? change(magnesia, share * saturation) : toOutletPH(known, saturation);
     }
 
-    private double until(Water known, double wanted, ToDoubleFunction<Water> rising, String what) {
+    private Change toOutletPH(Water known, double saturation) {
+        ToDoubleFunction<Water> acidity = water -> Speciation.of(water).pH();
+        double raw = acidity.applyAsDouble(known);
+        if (raw > outletPH) {
+            throw new NoAnswerException("a neutralizer raises the pH: from " + rounded(raw)
+                    + " of the raw water it cannot lead to " + outletPH);
+        }
+        Change toSaturation = change(magnesia, saturation);
+        Water saturated = known.plus(toSaturation);
+        double highest = acidity.applyAsDouble(saturated);
+        if (highest >= outletPH) {
+            return change(
+                    magnesia,
+                    MonotoneInverse.of(
+                            x -> acidity.applyAsDouble(known.plus(change(magnesia, x))), 0, saturation, outletPH));
+        }
+        if (magnesia == 0) {
+            throw new NoAnswerException("calcite alone leads this water to pH " + rounded(highest)
+                    + " at most, where it is saturated; a measured " + outletPH
+                    + " comes from something else, such as magnesia");
+        }
+        return toSaturation.plus(change(1, until(saturated, 1, outletPH, acidity, "pH " + outletPH)));
+    }
+
+    private static double rounded(double pH) {
+        return Math.rint(pH * 100) / 100;
+    }
+
+    private static double until(
+            Water known, double magnesia, double wanted, ToDoubleFunction<Water> rising, String what) {
         double low = 0;
         double high = 1e-3;
-        while (rising.applyAsDouble(known.plus(change(high))) < wanted) {
+        while (rising.applyAsDouble(known.plus(change(magnesia, high))) < wanted) {
             low = high;
             high *= 2;
             if (high > MOST) {
@@ -137,10 +167,10 @@ public final class Neutralizer implements Treatment {
                         "this filter cannot lead to " + what + ": " + MOST + " mmol/L of it are not enough");
             }
         }
-        return MonotoneInverse.of(x -> rising.applyAsDouble(known.plus(change(x))), low, high, wanted);
+        return MonotoneInverse.of(x -> rising.applyAsDouble(known.plus(change(magnesia, x))), low, high, wanted);
     }
 
-    private Change change(double millimoles) {
+    private static Change change(double magnesia, double millimoles) {
         double calcite = millimoles * (1 - magnesia);
         double oxide = millimoles * magnesia;
         return Change.of(Map.of(
@@ -153,7 +183,7 @@ public final class Neutralizer implements Treatment {
     @Override
     public Water treat(Water source) {
         Water known = Speciation.of(Objects.requireNonNull(source, "source")).water();
-        return known.plus(change(amount(known)));
+        return known.plus(dissolving(known));
     }
 
     @Override

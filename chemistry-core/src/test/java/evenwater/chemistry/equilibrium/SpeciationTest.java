@@ -110,6 +110,23 @@ class SpeciationTest {
     }
 
     @Test
+    void thePHOfMineralAcidTellsNoCarbon() {
+        Water acid = Water.builder().total(Ion.CHLORIDE, mmol(1)).measuredPH(3).build();
+        Refused.withoutAnswer(
+                "pH 3.0 and alkalinity -1 meq/L do not tell the inorganic carbon: H⁺ and OH⁻ outweigh it more than "
+                        + "twentyfold; state the carbon itself",
+                List.of(acid.alkalinity()),
+                () -> Speciation.of(acid));
+    }
+
+    @Test
+    void aMissingWaterIsNamed() {
+        Refused.asNull("water", () -> Speciation.of(null));
+        Refused.asNull("water", () -> Speciation.extrapolated(null, ActivityLaw.DAVIES));
+        Refused.asNull("water", () -> MineralEquilibrium.saturated(null, Mineral.CALCITE));
+    }
+
+    @Test
     void contradictionsAreSaidWithTheirNumbers() {
         Water water = Water.builder()
                 .total(Ion.SODIUM, mmol(0.01))

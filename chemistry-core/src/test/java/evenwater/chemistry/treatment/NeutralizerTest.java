@@ -78,6 +78,28 @@ class NeutralizerTest {
         assertEquals(7.2, Speciation.of(measured).pH(), 1e-9);
     }
 
+    /** Calcite stops at saturation; what raises the pH further is magnesia alone. */
+    @Test
+    void noFilterDissolvesCalciteBeyondSaturation() {
+        Water saturated = Neutralizer.withCalcite().withMagnesia(0.3).treat(acid(5.9));
+        Water beyond = Neutralizer.withCalcite().withMagnesia(0.3).toPH(9.5).treat(acid(5.9));
+        assertEquals(9.5, Speciation.of(beyond).pH(), 1e-9);
+        assertEquals(
+                saturated.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE),
+                beyond.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE),
+                1e-12);
+        assertTrue(beyond.total(Ion.MAGNESIUM).compareTo(saturated.total(Ion.MAGNESIUM)) > 0);
+        double highest = Math.rint(Speciation.of(Neutralizer.withCalcite().treat(acid(5.9)))
+                                .pH()
+                        * 100)
+                / 100;
+        Refused.withoutAnswer(
+                "calcite alone leads this water to pH " + highest
+                        + " at most, where it is saturated; a measured 9.5 comes from something else, such as magnesia",
+                List.of(),
+                () -> Neutralizer.withCalcite().toPH(9.5).treat(acid(5.9)));
+    }
+
     @Test
     void aSaturatedWaterPassesUnchanged() {
         Water saturated = Neutralizer.withCalcite()
