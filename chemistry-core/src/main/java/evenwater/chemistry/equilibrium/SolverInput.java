@@ -49,11 +49,15 @@ final class SolverInput {
         return state;
     }
 
+    static boolean isSpectator(Ion ion) {
+        return !COMPONENTS.containsKey(ion);
+    }
+
     /** What reacts with nothing, in mol/kg, with one charge for each equivalent that nobody measured. */
     static double inertAmount(Water water) {
         double sum = Math.abs(water.unmeasuredCharge().in(MILLIEQUIVALENT_PER_LITRE));
         for (Ion ion : water.ions()) {
-            sum += COMPONENTS.containsKey(ion) ? 0 : water.total(ion).in(MILLIMOLE_PER_LITRE);
+            sum += isSpectator(ion) ? water.total(ion).in(MILLIMOLE_PER_LITRE) : 0;
         }
         return sum * MOLES_PER_MILLIMOLE;
     }

@@ -15,7 +15,9 @@ import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Pressure;
@@ -229,6 +231,15 @@ public final class Speciation {
      */
     public AmountConcentration concentration(Species species) {
         return SolverInput.concentration(state.molality(species));
+    }
+
+    /**
+     * Returns the spectator ions: those that form no pair and take up no acid here, so that their totals are their concentrations.
+     *
+     * @return such as Cl⁻ and NO₃⁻, in the order of the ions; may hold neutral solutes
+     */
+    public List<Ion> spectatorIons() {
+        return water.ions().stream().filter(SolverInput::isSpectator).toList();
     }
 
     /**

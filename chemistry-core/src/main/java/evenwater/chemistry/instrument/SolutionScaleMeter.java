@@ -24,6 +24,9 @@ public final class SolutionScaleMeter implements DissolvedSolidsMeter {
     /** What a conversion of units may add to an end of the scale, as a share of it. */
     private static final double ROUNDING = 1e-12;
 
+    /** Where such scales end, in mg/L; an ionic strength of 0.2 mol/L at most. */
+    private static final double USUAL_END = 10_000;
+
     private final ReferenceSolution solution;
     private final SolutionConductivity law;
     private final double endInMilligramsPerLitre;
@@ -36,6 +39,22 @@ public final class SolutionScaleMeter implements DissolvedSolidsMeter {
         this.endInMilligramsPerLitre = endInMilligramsPerLitre;
         this.startInMicrosiemens = law.microsiemensPerCentimetre(0);
         this.endInMicrosiemens = law.microsiemensPerCentimetre(endInMilligramsPerLitre);
+    }
+
+    /**
+     * Returns a meter with the scale of a solution up to 10 g/L, whose conductivity is {@linkplain CalculatedConductivity calculated}.
+     *
+     * @param solution what the scale is named after
+     * @return the meter
+     */
+    public static SolutionScaleMeter of(ReferenceSolution solution) {
+        Objects.requireNonNull(solution, "solution");
+        return of(
+                solution,
+                MassConcentration.of(USUAL_END, MILLIGRAM_PER_LITRE),
+                milligrams -> CalculatedConductivity.at25Celsius(
+                                solution.water(MassConcentration.of(milligrams, MILLIGRAM_PER_LITRE)))
+                        .in(MICROSIEMENS_PER_CENTIMETRE));
     }
 
     /**

@@ -1,8 +1,9 @@
 /**
- * What a meter or a kit would show: a conductivity and its temperature, dissolved solids by a factor or by the scale of a reference
+ * What a meter or a kit would show: the conductivity of a water and its temperature, dissolved solids by a factor or by the scale of a reference
  * solution, the drops of a test kit.
  *
- * <p>Start with {@link evenwater.chemistry.instrument.ConductivityReading}, {@link evenwater.chemistry.instrument.DissolvedSolidsMeter}
+ * <p>Start with {@link evenwater.chemistry.instrument.CalculatedConductivity},
+ * {@link evenwater.chemistry.instrument.ConductivityReading}, {@link evenwater.chemistry.instrument.DissolvedSolidsMeter}
  * and {@link evenwater.chemistry.instrument.DropTest}.
  */
 @NullMarked

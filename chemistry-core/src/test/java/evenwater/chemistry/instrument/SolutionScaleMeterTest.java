@@ -14,6 +14,9 @@ import evenwater.chemistry.testing.Refused;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SolutionScaleMeterTest {
 
@@ -60,6 +63,44 @@ class SolutionScaleMeterTest {
                         .getValue(),
                 1e-8);
         assertEquals(METER.conductivity(END), METER.conductivity(MassConcentration.of(10, GRAM_PER_LITRE)));
+    }
+
+    /** CRC Handbook (NaCl read in a source that cites it) and Standard Methods 2510 (from memory), at 0.01 mol/L. */
+    @Test
+    void saltsOfKnownConductivityReadAsWhatTheyAre() {
+        SolutionScaleMeter sodium = SolutionScaleMeter.of(SODIUM_CHLORIDE);
+        assertEquals(584.4, sodium.reading(microsiemens(1184.5)).getValue(), 584.4 * 0.01);
+        SolutionScaleMeter potassium = SolutionScaleMeter.of(ReferenceSolution.POTASSIUM_CHLORIDE);
+        assertEquals(745.5, potassium.reading(microsiemens(1412)).getValue(), 745.5 * 0.01);
+    }
+
+    /** Common practice for usual waters: 0.65 to 0.85 on the scale of the mixture, 0.47 to 0.5 on that of NaCl, 0.5 to 0.57 on that of KCl. */
+    @ParameterizedTest
+    @CsvSource({
+        "SULFATE_BICARBONATE_CHLORIDE, 0.65, 0.85",
+        "SODIUM_CHLORIDE, 0.47, 0.502",
+        "POTASSIUM_CHLORIDE, 0.5, 0.57"
+    })
+    void factorsOfTheScales(ReferenceSolution solution, double least, double most) {
+        SolutionScaleMeter meter = SolutionScaleMeter.of(solution);
+        for (double conductivity : new double[] {300, 1000}) {
+            double factor = meter.reading(microsiemens(conductivity)).getValue() / conductivity;
+            assertTrue(least < factor && factor < most, () -> "factor " + factor + " at " + conductivity);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReferenceSolution.class)
+    void aCalculatedScaleLeadsBothWaysAndEndsAtTenGrams(ReferenceSolution solution) {
+        SolutionScaleMeter meter = SolutionScaleMeter.of(solution);
+        for (double shown : new double[] {0, 0.5, 40, 500, 3000, 10_000}) {
+            assertEquals(
+                    shown, meter.reading(meter.conductivity(milligrams(shown))).getValue(), 1e-9 * Math.max(1, shown));
+        }
+        Refused.withoutAnswer(
+                "reading 11 g/L is above the 10000 mg/L where the scale of " + solution + " ends",
+                List.of(MassConcentration.of(11, GRAM_PER_LITRE), END),
+                () -> meter.conductivity(MassConcentration.of(11, GRAM_PER_LITRE)));
     }
 
     @Test
@@ -123,6 +164,7 @@ class SolutionScaleMeterTest {
 
     @Test
     void nullIsNamed() {
+        Refused.asNull("solution", () -> SolutionScaleMeter.of(null));
         Refused.asNull("solution", () -> SolutionScaleMeter.of(null, END, SolutionScaleMeterTest::toy));
         Refused.asNull("end", () -> SolutionScaleMeter.of(SODIUM_CHLORIDE, null, SolutionScaleMeterTest::toy));
         Refused.asNull("law", () -> SolutionScaleMeter.of(SODIUM_CHLORIDE, END, null));

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.testing.Csv;
+import evenwater.chemistry.testing.Deviations;
 import evenwater.chemistry.testing.IonicSolution;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -13,11 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Measured conductivities of salts and natural waters against the mixture law on the species of the solver. */
+/** Measured conductivities of salts against the mixture law on the species of the solver. */
 class ConductivityReferenceTest {
-
-    /** Relative deviation from a measurement, and what the measurement is of. */
-    private record Deviation(double measured, double sulfateShare, double relative) {}
 
     private static List<Map<String, String>> salts() {
         return Csv.rows("conductivity-salts.csv").stream()
@@ -37,12 +34,10 @@ class ConductivityReferenceTest {
 
     @Test
     void saltsTogetherAreWithinOnePercent() {
-        double sum = 0;
-        for (Map<String, String> row : salts()) {
-            sum += saltDeviation(row) * saltDeviation(row);
-        }
-        assertEquals(67, salts().size());
-        assertTrue(Math.sqrt(sum / salts().size()) <= 0.0085, "rms " + Math.sqrt(sum / salts().size()));
+        Deviations all = Deviations.of(
+                salts().stream().map(ConductivityReferenceTest::saltDeviation).toList());
+        assertEquals(67, all.count());
+        assertTrue(all.rms() <= 0.0085, "rms " + all.rms());
     }
 
     private static double saltDeviation(Map<String, String> row) {
@@ -109,67 +104,6 @@ class ConductivityReferenceTest {
         double measured = number(row, "conductivity [uS/cm]");
         assertEquals(
                 measured, IonicSolution.potassiumChloride(molality, number(row, "temperature [C]")), measured * 0.01);
-    }
-
-    @Test
-    void naturalWaters() {
-        List<Deviation> all = new ArrayList<>();
-        for (Map<String, String> row : Csv.rows("real-waters-open.csv")) {
-            all.add(natural(row));
-        }
-        assertEquals(59, all.size());
-        double rms = Math.sqrt(all.stream()
-                .mapToDouble(d -> d.relative() * d.relative())
-                .average()
-                .orElseThrow());
-        assertTrue(rms <= 0.028, "rms " + rms); // their own repeatability and balance: 2.5 to 3 %
-        assertEquals(0, median(all), 0.005);
-        assertTrue(all.stream().allMatch(d -> Math.abs(d.relative()) < 0.07));
-        assertEquals(0, median(select(all, 0, 100)), 0.02);
-        assertEquals(0, median(select(all, 100, 5000)), 0.01);
-        assertEquals(0, median(select(all, 5000, 1e6)), 0.025);
-        assertEquals(0, median(all.stream().filter(d -> d.sulfateShare() > 0.75).toList()), 0.02);
-    }
-
-    private static List<Deviation> select(List<Deviation> all, double from, double to) {
-        return all.stream()
-                .filter(d -> d.measured() >= from && d.measured() < to)
-                .toList();
-    }
-
-    private static double median(List<Deviation> deviations) {
-        double[] sorted =
-                deviations.stream().mapToDouble(Deviation::relative).sorted().toArray();
-        int n = sorted.length;
-        return (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
-    }
-
-    private static Deviation natural(Map<String, String> row) {
-        double celsius = row.get("temperature_C").isEmpty() ? 25 : number(row, "temperature_C");
-        double alkalinity = number(row, "alkalinity_meq_L") / 1000;
-        double carbon = analysed(celsius, row)
-                .solved(Given.PH_AND_ALKALINITY, number(row, "pH"), alkalinity)
-                .carbon();
-        IonicSolution at25 = analysed(25, row).solved(Given.ALKALINITY_AND_CARBON, alkalinity, carbon);
-        double measured = number(row, "EC25_uS_cm");
-        double sulfate = 2 * moles(row, "SO4_mg_L", 96.06);
-        double anions = sulfate + moles(row, "Cl_mg_L", 35.45) + moles(row, "NO3_mg_L", 62.004) + alkalinity;
-        return new Deviation(measured, sulfate / anions, at25.conductivity() / measured - 1);
-    }
-
-    private static IonicSolution analysed(double celsius, Map<String, String> row) {
-        return IonicSolution.at(celsius)
-                .with(Component.CALCIUM, moles(row, "Ca_mg_L", 40.078))
-                .with(Component.MAGNESIUM, moles(row, "Mg_mg_L", 24.305))
-                .with(Component.SODIUM, moles(row, "Na_mg_L", 22.990))
-                .with(Component.POTASSIUM, moles(row, "K_mg_L", 39.098))
-                .with(Component.SULFATE, moles(row, "SO4_mg_L", 96.06))
-                .with(LimitingConductivity.CHLORIDE, moles(row, "Cl_mg_L", 35.45))
-                .with(LimitingConductivity.NITRATE, moles(row, "NO3_mg_L", 62.004));
-    }
-
-    private static double moles(Map<String, String> row, String column, double gramsPerMole) {
-        return row.get(column).isEmpty() ? 0 : number(row, column) / gramsPerMole / 1000;
     }
 
     private static List<Map<String, String>> computed() {

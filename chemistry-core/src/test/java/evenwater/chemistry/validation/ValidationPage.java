@@ -45,8 +45,6 @@ final class ValidationPage {
 
             The library does not compute these; published figures for them wait:
 
-            - conductivity of a water from its ions, and the standards of potassium chloride;
-            - the carbonate system: pH of a water in equilibrium with air or calcite, standard buffers, saturation indices;
             - hydroxide, carbonate and bicarbonate alkalinity from the two end points (P and T) of a titration;
             - uncertainty of a result from the uncertainties of its inputs;
             - capacity and leakage of a resin bed: the sizing table of the trade is converted here, not predicted.
@@ -58,6 +56,7 @@ final class ValidationPage {
         StringBuilder page = new StringBuilder(introduction(topics, recomputed));
         overview(page, topics);
         topics.forEach(topic -> table(page, topic));
+        page.append(NaturalWaterTable.render());
         page.append(NOT_COVERED);
         sources(page, topics);
         return page.toString();

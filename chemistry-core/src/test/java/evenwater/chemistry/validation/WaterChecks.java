@@ -4,8 +4,10 @@ import static evenwater.chemistry.quantity.AmountConcentration.MOLE_PER_LITRE;
 import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 import static evenwater.chemistry.quantity.MassConcentration.MILLIGRAM_PER_LITRE;
 
+import evenwater.chemistry.instrument.CalculatedConductivity;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.MolarMass;
@@ -219,7 +221,22 @@ final class WaterChecks {
                         ion(water, Ion.SODIUM, "26.27"),
                         ion(water, Ion.POTASSIUM, "2.10"),
                         ion(water, Ion.SULFATE, "81.36"),
-                        ion(water, Ion.CHLORIDE, "1.90")));
+                        ion(water, Ion.CHLORIDE, "1.90"),
+                        conductivity(water)));
+    }
+
+    /** The figures of the remark: Standard Methods 2510, and a fit to the mixture law for free ions alone, both from the recipe. */
+    private static PublishedCheck conductivity(Water water) {
+        return new Result(
+                        "hard-water-conductivity",
+                        "conductivity at 25 °C",
+                        "µS/cm",
+                        CalculatedConductivity.at25Celsius(water).in(Conductivity.MICROSIEMENS_PER_CENTIMETRE))
+                .against(Figure.range("300", "315"), Source.ARITHMETIC, Status.COMPUTED)
+                .differing(
+                        "models without ion pairs: Standard Methods gives 299.9, the mixture law on free ions 316.3; "
+                                + "pairs take 6 % off here",
+                        new BigDecimal("299.9").add(new BigDecimal("316.3")).divide(BigDecimal.valueOf(2)));
     }
 
     private static Change dose(Compound compound, double milligramsPerLitre) {

@@ -41,8 +41,8 @@ class ReadmeTest {
     }
 
     @Test
-    void thereAreSixQuestions() throws IOException {
-        assertEquals(6, questions().size());
+    void thereAreSevenQuestions() throws IOException {
+        assertEquals(7, questions().size());
     }
 
     @TestFactory
