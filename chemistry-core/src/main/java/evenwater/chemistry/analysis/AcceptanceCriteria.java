@@ -128,6 +128,55 @@ public final class AcceptanceCriteria {
                 "calculated dissolved solids in mg/L over conductivity in µS/cm", ratio, 0.55, 0.7, "", SOURCE);
     }
 
+    /**
+     * Checks the conductivity that Standard Methods 2510 calculates from the ions against the measured one: {@code calculated / measured}
+     * from 0.9 to 1.1.
+     *
+     * @param calculated by {@link evenwater.chemistry.instrument.CalculatedConductivity#byStandardMethods2510}; 0 or more
+     * @param measured at 25 °C; above 0
+     * @return the check
+     * @throws IllegalArgumentException if the measured conductivity is not positive, or the calculated negative
+     */
+    public static Acceptance conductivityByStandardMethods(
+            Quantity<Conductivity> calculated, Quantity<Conductivity> measured) {
+        return new Acceptance(
+                "conductivity calculated by Standard Methods 2510 over measured",
+                notNegative(calculated) / positive(measured),
+                0.9,
+                1.1,
+                "",
+                SOURCE);
+    }
+
+    /**
+     * Checks the conductivity of the speciated ions against the measured one: {@code calculated / measured} from 0.93 to 1.07.
+     *
+     * <p>The limits are those of {@link evenwater.chemistry.instrument.CalculatedConductivity}: of 59 fully analysed natural waters, all lie
+     * within 6.3 %. What is outside has a wrong reading, or an ion that nobody measured.
+     *
+     * @param calculated at 25 °C; 0 or more
+     * @param measured at 25 °C; above 0
+     * @return the check
+     * @throws IllegalArgumentException if the measured conductivity is not positive, or the calculated negative
+     */
+    public static Acceptance conductivityOfIons(Quantity<Conductivity> calculated, Quantity<Conductivity> measured) {
+        return new Acceptance(
+                "conductivity calculated from ions and pairs over measured",
+                notNegative(calculated) / positive(measured),
+                0.93,
+                1.07,
+                "",
+                "59 natural waters lie within 6.3 %");
+    }
+
+    private static double notNegative(Quantity<Conductivity> calculated) {
+        double value = Conductivity.from(calculated).in(MICROSIEMENS_PER_CENTIMETRE);
+        if (value < 0) {
+            throw new IllegalArgumentException("calculated conductivity must not be negative, but was " + calculated);
+        }
+        return value;
+    }
+
     private static double notNegative(Quantity<MassConcentration> solids, String which) {
         double value = MassConcentration.from(solids).in(MILLIGRAM_PER_LITRE);
         if (value < 0) {

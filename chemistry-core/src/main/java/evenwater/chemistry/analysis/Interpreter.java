@@ -32,6 +32,7 @@ final class Interpreter {
     private final List<String> findings = new ArrayList<>();
     private final Map<Ion, OpenPoints.Amount> totals = new LinkedHashMap<>();
     private OpenPoints.@Nullable Amount alkalinity;
+    private OpenPoints.@Nullable Amount pH;
     /** Where nobody measured alkalinity: anything from none of it to all that the measured ions leave. */
     private OpenPoints.@Nullable Point closing;
 
@@ -67,8 +68,8 @@ final class Interpreter {
         }
         Set<Ion> measured = new HashSet<>(totals.keySet());
         measured.addAll(new HardnessReader(report, assumed, open, assumptions, findings).read(totals));
-        AlkalinityReader.Reading reading = new AlkalinityReader(report, open, assumptions, findings).read();
-        alkalinity = reading.amount();
+        AlkalinityReader.Reading titrated = new AlkalinityReader(report, open, assumptions, findings).read();
+        alkalinity = titrated.amount();
         if (alkalinity == null) {
             closing = open.point(1);
             assumptions.add(
@@ -82,15 +83,18 @@ final class Interpreter {
         if (report.entry(Kind.TEMPERATURE) == null) {
             assumptions.add("temperature not stated: 25 °C");
         }
+        Entry reading = report.entry(Kind.PH);
+        pH = reading == null ? null : open.amount(reading);
         open.describe(assumptions);
         noteCarrier();
-        openMissing(measured, reading);
+        openMissing(measured, titrated);
+        report.pH().ifPresent(pH -> CarbonOfPH.tell(water(open.nominal()), pH, assumptions, findings));
         return new Interpretation(
                 report,
-                open.corners(this::water),
+                open.corners(at -> CarbonOfPH.known(water(at))),
                 assumptions,
                 findings,
-                notMeasured(measured, reading.measured()),
+                notMeasured(measured, titrated.measured()),
                 measured);
     }
 
@@ -211,7 +215,9 @@ final class Interpreter {
         if (temperature != null) {
             builder.temperature(WaterUnits.temperature(temperature.high(), WaterUnits.KELVIN));
         }
-        report.pH().ifPresent(builder::measuredPH);
+        if (pH != null) {
+            builder.measuredPH(pH.at(at));
+        }
         return builder;
     }
 }

@@ -81,7 +81,7 @@ final class RowReader {
             RowLimits.check(analyte.kind(), row, low, false);
         }
         boolean oneNumber = RowLimits.isOneNumber(analyte.kind());
-        if (low != high && !below && (oneNumber || analyte.kind() == Kind.PH)) {
+        if (low != high && !below && oneNumber) {
             notes.accept(row.analyte() + " " + row.value() + " taken in the middle");
         }
         if (low != high && !below && oneNumber) {

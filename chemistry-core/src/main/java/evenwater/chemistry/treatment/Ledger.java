@@ -50,10 +50,13 @@ public record Ledger(Water source, List<Stage> stages) {
         return Change.between(source, result());
     }
 
-    /** Returns a line for the source and a few for every stage, rounded for people. */
+    /** Returns a few lines for the source and for every stage, rounded for people. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder("source: ").append(Stage.shown(source));
+        StringBuilder text = new StringBuilder("source: ")
+                .append(Stage.shown(source))
+                .append("\n  which has: ")
+                .append(WaterCondition.of(source));
         stages.forEach(stage -> text.append('\n').append(stage));
         return text.toString();
     }

@@ -48,7 +48,16 @@ public record Stage(String name, Water before, Change change, Water after) {
         return new Stage(name, before, Change.between(before, after), after);
     }
 
-    /** Returns what goes in, what goes out and the water behind, in mg/L, rounded for people. */
+    /**
+     * Returns what follows from the water behind this stage: pH, CO₂, saturation, conductivity, what a meter shows.
+     *
+     * @return the condition of the water behind
+     */
+    public WaterCondition condition() {
+        return WaterCondition.of(after);
+    }
+
+    /** Returns what goes in, what goes out, the water behind in mg/L and its condition, rounded for people. */
     @Override
     public String toString() {
         List<String> in = new ArrayList<>();
@@ -61,7 +70,8 @@ public record Stage(String name, Water before, Change change, Water after) {
         if (alkalinity != 0) {
             (alkalinity > 0 ? in : out).add("alkalinity as HCO₃⁻ " + number(Math.abs(alkalinity)));
         }
-        return name + "\n  in:  " + listed(in) + "\n  out: " + listed(out) + "\n  behind it: " + shown(after);
+        return name + "\n  in:  " + listed(in) + "\n  out: " + listed(out) + "\n  behind it: " + shown(after)
+                + "\n  which has: " + condition();
     }
 
     private static String listed(List<String> parts) {

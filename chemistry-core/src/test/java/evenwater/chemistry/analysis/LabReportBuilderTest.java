@@ -66,7 +66,8 @@ class LabReportBuilderTest {
         assertEquals(
                 List.of(
                         "magnesium taken as hardness less calcium",
-                        "given as an interval: sodium <2 mg/L Na⁺; its middle as best guess, both its ends in the bounds"),
+                        "given as an interval: sodium <2 mg/L Na⁺; its middle as best guess, both its ends in the bounds",
+                        "pH 7.6 taken as read at 12 °C; with the alkalinity it means 9.06 mg/L CO₂"),
                 built.interpret().assumptions());
     }
 

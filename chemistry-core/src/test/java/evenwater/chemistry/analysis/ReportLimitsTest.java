@@ -191,11 +191,10 @@ class ReportLimitsTest {
                 read.bounds(water -> water.hardness().to(Hardness.GERMAN_DEGREE))
                         .toText(Locale.ROOT, 4));
         assertEquals(7.5, read.report().pH().orElseThrow(), 1e-12);
-        assertTrue(read.assumptions().contains("pH 7.2 to 7.8 taken in the middle"));
         assertTrue(
                 read.assumptions()
                         .contains(
-                                "given as an interval: nitrate 12-18 mg/L as NO3, hardness 8-12 °dH; its middle as best guess, both its ends in the bounds"),
+                                "given as an interval: nitrate 12-18 mg/L as NO3, hardness 8-12 °dH, pH 7.2 to 7.8; its middle as best guess, both its ends in the bounds"),
                 () -> read.assumptions().toString());
     }
 }

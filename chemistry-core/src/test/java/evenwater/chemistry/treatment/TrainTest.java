@@ -263,14 +263,17 @@ class TrainTest {
         assertEquals(
                 """
                 source: Ca²⁺ 40.078, alkalinity as HCO₃⁻ 91.524 mg/L, unmeasured charge -0.5 meq/L
+                  which has: pH unknown, 171 µS/cm at 25 °C (86 ppm on a meter of factor 0.5)
                 softener with sodium
                   in:  Na⁺ 45.98 mg/L
                   out: Ca²⁺ 40.078 mg/L
                   behind it: Na⁺ 45.98, alkalinity as HCO₃⁻ 91.524 mg/L, unmeasured charge -0.5 meq/L
+                  which has: pH unknown, 162 µS/cm at 25 °C (81 ppm on a meter of factor 0.5)
                 8.401 g of sodium bicarbonate in 100 L
                   in:  Na⁺ 22.99, alkalinity as HCO₃⁻ 61.016 mg/L
                   out: nothing
-                  behind it: Na⁺ 68.97, alkalinity as HCO₃⁻ 152.54 mg/L, unmeasured charge -0.5 meq/L""",
+                  behind it: Na⁺ 68.97, alkalinity as HCO₃⁻ 152.54 mg/L, unmeasured charge -0.5 meq/L
+                  which has: pH unknown, 251 µS/cm at 25 °C (126 ppm on a meter of factor 0.5)""",
                 Train.of(
                                 Softener.withSodium(),
                                 Dosing.raisingAlkalinity(Compound.SODIUM_BICARBONATE, alkalinity(1), litres(100)))

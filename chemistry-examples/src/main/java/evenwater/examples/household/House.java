@@ -9,6 +9,7 @@ import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Bypass;
 import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.treatment.Neutralizer;
 import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Train;
@@ -24,18 +25,24 @@ import java.util.regex.Pattern;
 import javax.measure.quantity.Mass;
 
 /**
- * What a house does to its water, in the order of the pipe: softener, membrane, doses.
+ * What a house does to its water, in the order of the pipe: neutralizer, softener, membrane, doses.
  *
+ * @param neutralizer the acid neutralizer, if there is one
  * @param softener the softener, if there is one
  * @param membrane the reverse-osmosis unit, if there is one
  * @param blend hardness to blend to past the membrane, if that is wanted
  * @param doses what is dissolved, in its order
  */
 record House(
-        Optional<Softener> softener, Optional<ReverseOsmosis> membrane, Optional<Hardness> blend, List<Dosing> doses) {
+        Optional<Neutralizer> neutralizer,
+        Optional<Softener> softener,
+        Optional<ReverseOsmosis> membrane,
+        Optional<Hardness> blend,
+        List<Dosing> doses) {
 
     /** A pipe. */
-    static final House NOTHING = new House(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+    static final House NOTHING =
+            new House(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
     private static final Pattern DOSE = Pattern.compile("(?<compound>[^=]+)=(?<amount>[^/]+)/(?<volume>.+)");
     private static final Pattern SOLD = Pattern.compile("(?<compound>.+?),?\\s+(?<strength>[0-9.]+\\s*%)");
@@ -45,6 +52,7 @@ record House(
 
     Train train() {
         List<Treatment> treatments = new ArrayList<>();
+        neutralizer.ifPresent(treatments::add);
         softener.ifPresent(treatments::add);
         membrane.map(this::withBypass).ifPresent(treatments::add);
         treatments.addAll(doses);
@@ -57,6 +65,33 @@ record House(
 
     boolean usesPotassium() {
         return softener.filter(s -> s.regenerant().equals(Ion.POTASSIUM)).isPresent();
+    }
+
+    /** Reads a neutralizer: what it is filled with, how much of what dissolves is magnesia, and where it gets to. */
+    static Neutralizer neutralizer(
+            String filling, Optional<String> magnesia, Optional<String> reaching, Optional<String> outletPH) {
+        if (!filling.equalsIgnoreCase("calcite")) {
+            throw new UsageException("--neutralizer: '" + filling + "' is no filling known here; expected calcite");
+        }
+        if (reaching.isPresent() && outletPH.isPresent()) {
+            throw new UsageException("--reaching and --outlet-ph contradict each other: leave one out");
+        }
+        Neutralizer filter = Neutralizer.withCalcite();
+        if (magnesia.isPresent()) {
+            filter = option("--magnesia", () -> Neutralizer.withCalcite().withMagnesia(share(magnesia.get())));
+        }
+        Neutralizer filled = filter;
+        if (reaching.isPresent()) {
+            return option("--reaching", () -> filled.reaching(share(reaching.get())));
+        }
+        if (outletPH.isPresent()) {
+            String text = outletPH.get().strip();
+            if (!text.matches("[0-9]{1,2}(\\.[0-9]{1,9})?")) {
+                throw new UsageException("--outlet-ph: '" + text + "' is no pH such as 7.4");
+            }
+            return option("--outlet-ph", () -> filled.toPH(Double.parseDouble(text)));
+        }
+        return filled;
     }
 
     /** Reads a softener; the salt is the one word that must be given. */

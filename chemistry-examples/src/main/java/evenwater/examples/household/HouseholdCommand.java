@@ -23,11 +23,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -41,7 +41,6 @@ final class HouseholdCommand implements Callable<String> {
 
     private static final int UNUSABLE = 2;
     private static final int LONGEST_ERROR = 500;
-    private static final String OWN_REPORT = "larch-lane-well.csv";
 
     @Parameters(
             arity = "0..1",
@@ -50,50 +49,16 @@ final class HouseholdCommand implements Callable<String> {
                     "Laboratory report with the columns analyte,value,unit,as. Without one, a bundled household is shown.")
     private @Nullable String file;
 
-    @Option(names = "--softener", paramLabel = "sodium|potassium", description = "Softener, by its salt.")
-    private @Nullable String softener;
-
-    @Option(names = "--leakage", paramLabel = "hardness", description = "Hardness behind the resin, such as '0.5 gpg'.")
-    private @Nullable String leakage;
-
     @Option(
-            names = "--target",
-            paramLabel = "hardness",
-            description = "Hardness to blend to past the softener, such as '6 °dH'.")
-    private @Nullable String target;
+            names = "--bundled",
+            paramLabel = "larch-lane|fern-hollow",
+            description =
+                    "Which bundled household to show: a hard well with softener and membrane, or a soft acid well "
+                            + "with neutralizer and softener.")
+    private @Nullable String bundled;
 
-    @Option(
-            names = "--reverse-osmosis",
-            paramLabel = "rejections",
-            description = "Rejection of single- and of multiple-charged ions, such as 0.95,0.98.")
-    private @Nullable String membrane;
-
-    @Option(
-            names = "--recovery",
-            paramLabel = "share",
-            description = "Permeate over feed of the membrane, such as 0.3; 0.25 if not stated.")
-    private @Nullable String recovery;
-
-    @Option(
-            names = "--reject",
-            paramLabel = "ion=share",
-            description = "Rejection of one ion, such as NO3-=0.85. Repeatable.")
-    private List<String> rejections = List.of();
-
-    @Option(
-            names = "--dose",
-            paramLabel = "compound=amount/volume",
-            description = "Salt dissolved, such as 'gypsum=1 g/10 L' or 'Epsom salt=1 tsp/40 US gal'. Repeatable.")
-    private List<String> doses = List.of();
-
-    @Option(
-            names = "--blend",
-            paramLabel = "hardness",
-            description = "Hardness to blend to past the membrane, such as '6 °dH'.")
-    private @Nullable String blend;
-
-    @Option(names = "--no-treatment", description = "Show the source water alone.")
-    private boolean noTreatment;
+    @Mixin
+    private final TreatmentOptions treatments = new TreatmentOptions();
 
     @Option(
             names = "--hardness-in",
@@ -188,28 +153,32 @@ final class HouseholdCommand implements Callable<String> {
     @Override
     public String call() {
         boolean own = file == null;
-        refuseOrphans();
-        String name = file == null ? OWN_REPORT : file;
+        if (bundled != null && !own) {
+            throw new UsageException("--bundled shows a household without a file: leave one of the two out");
+        }
+        treatments.refuseOrphans();
+        String name = file == null ? household().file() : file;
         ReportFile report = ReportFile.of(name, bytes());
         try {
             Interpretation source =
                     LabReport.read(report.rows(), reading(report)).interpret(assuming());
-            boolean nothingSaid = softener == null && membrane == null && doses.isEmpty() && !noTreatment;
+            boolean nothingSaid = treatments.isNothingSaid();
             boolean hardnessKnown = isHardnessKnown(source);
-            if (softener != null && !hardnessKnown) {
+            if (treatments.hasSoftener() && !hardnessKnown) {
                 throw new UsageException(
                         name + ": --softener needs hardness, or calcium and magnesium, and the report has none");
             }
-            House house = !own && nothingSaid && !hardnessKnown ? House.NOTHING : house(own);
-            boolean recoveryAssumed = membrane != null && recovery == null;
-            return new HouseholdReport(name, report, source, house, speech(), !own && nothingSaid, recoveryAssumed)
+            House house = own && nothingSaid
+                    ? household().house()
+                    : nothingSaid && !hardnessKnown ? House.NOTHING : treatments.house();
+            return new HouseholdReport(
+                            name, report, source, house, speech(), !own && nothingSaid, treatments.isRecoveryAssumed())
                     .text();
         } catch (UnusableReportException e) {
             throw new UsageException(
                     name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage() + hint(e.getMessage() + ""));
         } catch (NoAnswerException e) {
-            throw new UsageException(
-                    (target != null ? "--target: " : blend != null ? "--blend: " : "") + e.getMessage());
+            throw new UsageException(treatments.whose(e.getMessage() + "") + e.getMessage());
         }
     }
 
@@ -238,7 +207,7 @@ final class HouseholdCommand implements Callable<String> {
     private byte[] bytes() {
         try {
             if (file == null) {
-                return Resource.bytes(OWN_REPORT);
+                return Resource.bytes(household().file());
             }
             try (InputStream in = Files.newInputStream(Path.of(file))) {
                 return in.readNBytes(ReportFile.LARGEST_BYTES + 1);
@@ -321,45 +290,8 @@ final class HouseholdCommand implements Callable<String> {
         return assumptions;
     }
 
-    private void refuseOrphans() {
-        if (softener == null && (leakage != null || target != null)) {
-            throw new UsageException("--leakage and --target need --softener; past a membrane say --blend");
-        }
-        if (membrane == null && (recovery != null || blend != null || !rejections.isEmpty())) {
-            throw new UsageException("--recovery, --blend and --reject need --reverse-osmosis");
-        }
-    }
-
-    /** The bundled household shows all stages; a report without a house is softened, which the output says. */
-    private House house(boolean own) {
-        boolean nothingSaid = softener == null && membrane == null && doses.isEmpty();
-        if (noTreatment) {
-            if (!nothingSaid) {
-                throw new UsageException("--no-treatment leaves no room for --softener, --reverse-osmosis or --dose");
-            }
-            return House.NOTHING;
-        }
-        if (own && nothingSaid) {
-            return new House(
-                    Optional.of(House.softener("sodium", Optional.of("0.5 gpg"), Optional.empty())),
-                    Optional.of(House.membrane("0.95,0.98", Optional.of("0.3"), List.of())),
-                    Optional.empty(),
-                    List.of(
-                            House.dose("calcium chloride dihydrate=6 g/60 L"),
-                            House.dose("Epsom salt=5 g/60 L"),
-                            House.dose("potassium bicarbonate=5 g/60 L")));
-        }
-        boolean softened = softener != null || nothingSaid;
-        return new House(
-                softened
-                        ? Optional.of(House.softener(
-                                softener == null ? "sodium" : softener,
-                                Optional.ofNullable(leakage),
-                                Optional.ofNullable(target)))
-                        : Optional.empty(),
-                Optional.ofNullable(membrane).map(m -> House.membrane(m, Optional.ofNullable(recovery), rejections)),
-                Optional.ofNullable(blend).map(b -> House.option("--blend", () -> Hardness.parse(b))),
-                doses.stream().map(House::dose).toList());
+    private BundledHousehold household() {
+        return BundledHousehold.named(bundled == null ? "larch-lane" : bundled);
     }
 
     private Speech speech() {

@@ -30,10 +30,20 @@ final class Reservations {
 
     private static final Set<Ion> BASES = Set.of(Ion.HYDROXIDE, Ion.CARBONATE);
 
+    /** Between these most fish live, and plants are not harmed (common practice, no source). */
+    private static final double LOWEST_PH = 5.5;
+
+    private static final double HIGHEST_PH = 9.5;
+
+    /** In mg/L (common practice, no source). */
+    private static final double MUCH_CARBON_DIOXIDE = 30;
+
     private final Stages stages;
+    private final Conditions conditions;
 
     Reservations(Stages stages) {
         this.stages = stages;
+        this.conditions = new Conditions(stages);
     }
 
     /** Sentences; none if hardness and alkalinity may be judged. */
@@ -46,17 +56,53 @@ final class Reservations {
             sentences.add("Harmful to animals in such amounts: " + String.join(", ", toxic)
                     + ". Other poisons that the report does not name may be there as well.");
         }
+        if (conditions.pH(stages.last()).isPresent()) {
+            acidity(sentences);
+        } else {
+            unknownAcidity(sentences);
+        }
+        if (stages.doses().anyMatch(dosing -> dosing.most().exceedsSolubility())) {
+            sentences.add("Some of a dose stays undissolved: GH and KH are lower than these until it dissolves.");
+        }
+        minerals(sentences);
+        return sentences;
+    }
+
+    /** What the computed pH and CO₂ say; low by CO₂ alone is mended by air, so the low end is judged at rest with it. */
+    private void acidity(List<String> sentences) {
+        Span closed = conditions.pH(stages.last()).orElseThrow();
+        if (!(closed.value() <= HIGHEST_PH)) {
+            sentences.add("The pH comes out at " + spoken(closed) + ", closed to the air: above " + HIGHEST_PH
+                    + " harms most fish, and ammonia turns poisonous. Let it rest with air, and measure the pH before any "
+                    + "animal meets this water.");
+        }
+        conditions
+                .pHInAir(stages.last())
+                .filter(inAir -> !(inAir.value() >= LOWEST_PH))
+                .ifPresent(
+                        inAir -> sentences.add(
+                                "Even at rest with the open air the pH is " + spoken(inAir) + ": below " + LOWEST_PH
+                                        + " harms most fish. Raise the alkalinity, and measure the pH before any animal meets this water."));
+        conditions
+                .carbonDioxide(stages.last())
+                .filter(dissolved -> !(dissolved.value() <= MUCH_CARBON_DIOXIDE))
+                .ifPresent(dissolved -> sentences.add("CO₂ " + spoken(dissolved) + " mg/L is more than the "
+                        + Page.number(MUCH_CARBON_DIOXIDE)
+                        + " mg/L that fish are kept below: aerate the water before animals meet it."));
+    }
+
+    private static String spoken(Span span) {
+        String range = span.rangeText();
+        return Page.number(span.value()) + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    private void unknownAcidity(List<String> sentences) {
         strong(
                 BASES,
                 "Strong bases and carbonates can take the pH above 10, which kills; they can also drop calcium as "
                         + "lime, and GH and KH are then lower than these",
                 sentences);
         strong(Set.of(Ion.HYDROGEN), "Acids can take the pH below 5, which kills", sentences);
-        if (stages.doses().anyMatch(dosing -> dosing.most().exceedsSolubility())) {
-            sentences.add("Some of a dose stays undissolved: GH and KH are lower than these until it dissolves.");
-        }
-        minerals(sentences);
-        return sentences;
     }
 
     private void strong(Set<Ion> ions, String what, List<String> sentences) {

@@ -9,9 +9,12 @@ import evenwater.chemistry.analysis.HardnessScheme;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.analysis.LabReport;
 import evenwater.chemistry.analysis.UnusedRow;
+import evenwater.chemistry.instrument.CalculatedConductivity;
+import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.water.HardnessCount;
@@ -23,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Unit;
@@ -39,6 +43,9 @@ final class SourceSection {
     /** In the last class of every scheme. */
     private static final Hardness HARDEST = Hardness.of(1000, Hardness.MILLIMOLE_PER_LITRE);
 
+    /** Natural waters lie within 6.3 % of the conductivity of their ions. */
+    private static final double MOST_OVER_MEASURED = 1.07;
+
     private final Interpretation source;
     private final Speech speech;
     private final Trust trust;
@@ -52,7 +59,9 @@ final class SourceSection {
     void write(Page page) {
         page.heading("The source water");
         measured(page);
-        page.gap().table(new WaterTable(new Stages(source, Train.of())).rows(0));
+        Stages untreated = new Stages(source, Train.of());
+        page.gap().table(new WaterTable(untreated).rows(0));
+        new Conditions(untreated).write(page, 0);
         hardness(page);
         balance(page);
     }
@@ -179,6 +188,7 @@ final class SourceSection {
                                     + String.join(", ", missing) + (missing.size() == 1 ? " is" : " are")
                                     + " missing. The difference is carried along as charge that nobody measured.");
             unmeasured(page, water.unmeasuredCharge());
+            conductivityOfTheRest(page);
             return;
         }
         if (trust.criterion().isEmpty()) {
@@ -227,6 +237,10 @@ final class SourceSection {
                     Optional.of(AcceptanceCriteria.anionsAgainstConductivity(water.ionBalance(), conductivity)));
             checks.add(water -> Optional.of(
                     AcceptanceCriteria.solidsAgainstConductivity(water.residueAt180Celsius(), conductivity)));
+            checks.add(water -> calculated(() -> AcceptanceCriteria.conductivityByStandardMethods(
+                    CalculatedConductivity.byStandardMethods2510(water), conductivity)));
+            checks.add(water -> calculated(() ->
+                    AcceptanceCriteria.conductivityOfIons(CalculatedConductivity.at25Celsius(water), conductivity)));
         });
         source.report()
                 .dissolvedSolids()
@@ -237,6 +251,31 @@ final class SourceSection {
                             : Optional.empty();
                 }));
         return checks;
+    }
+
+    /** A check, where its conductivity can be calculated. */
+    private static Optional<Acceptance> calculated(Supplier<Acceptance> check) {
+        try {
+            return Optional.of(check.get());
+        } catch (NoAnswerException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** What a reading of conductivity tells where not everything was measured: the rest must carry the rest. */
+    private void conductivityOfTheRest(Page page) {
+        Optional<Span> span = new Conditions(new Stages(source, Train.of())).conductivity(0);
+        Optional<Conductivity> measured = source.report().conductivity().filter(c -> c.getValue() > 0);
+        if (span.isEmpty() || measured.isEmpty()) {
+            return;
+        }
+        double reading = measured.get().in(Conductivity.MICROSIEMENS_PER_CENTIMETRE);
+        double low = Math.min(span.get().value(), span.get().low());
+        page.say("What was measured conducts " + Page.number(span.get().value()) + " µS/cm at 25 °C of the "
+                + Page.number(reading) + " that the meter showed: "
+                + (low > reading * MOST_OVER_MEASURED
+                        ? "that is too much, so a reading is wrong."
+                        : "what was not measured carries the rest."));
     }
 
     private static String limit(double value) {

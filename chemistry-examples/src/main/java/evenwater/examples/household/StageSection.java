@@ -17,6 +17,7 @@ import evenwater.chemistry.water.HardnessCount;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -28,11 +29,13 @@ final class StageSection {
     private final Stages stages;
     private final House house;
     private final Speech speech;
+    private final Conditions conditions;
 
     StageSection(Stages stages, House house, Speech speech) {
         this.stages = stages;
         this.house = house;
         this.speech = speech;
+        this.conditions = new Conditions(stages);
     }
 
     void write(Page page) {
@@ -52,17 +55,24 @@ final class StageSection {
             page.say(behind(i));
             page.gap().table(ledger(stage.change()));
             page.gap().table(new WaterTable(stages).rows(i));
+            conditions.write(page, i);
             warnings(page, i);
         }
         if (stages.last() > 0) {
-            String measured = stages.source().report().pH().isPresent()
-                    ? "the measured value holds for the source only. "
-                    : "not measured, and not computed here. ";
-            page.gap()
-                    .say("pH: " + measured
-                            + (house.softener().isPresent() ? "A softener hardly changes it. " : "")
-                            + "Behind a membrane, or a dose of an acid, a base or a carbonate, it must be measured.");
+            page.gap().say(aboutPH());
         }
+    }
+
+    private String aboutPH() {
+        Optional<Span> inAir = conditions.pHInAir(stages.last());
+        if (conditions.pH(stages.last()).isPresent() && inAir.isPresent()) {
+            return "pH and CO₂ are computed closed to the air, as in a pipe. Air takes CO₂ out or brings some: at rest with "
+                    + "the open air the water behind the last stage has pH "
+                    + Page.number(inAir.get().value())
+                    + ". Animals and plants move it again: measure it in the tank.";
+        }
+        return "pH: not known here. " + (house.softener().isPresent() ? "A softener hardly changes it. " : "")
+                + "Behind a membrane, or a dose of an acid, a base or a carbonate, it must be measured.";
     }
 
     private void softening(Page page, int number, Softener softener, Stage stage) {
@@ -133,7 +143,7 @@ final class StageSection {
                                         heldBack.stream()
                                                 .map(StageSection::name)
                                                 .toList()) + ".")
-                + " Dissolved CO₂ passes, which makes the permeate of most waters acid; its pH is not computed here.");
+                + " Dissolved CO₂ passes, which makes the permeate of most waters acid.");
         if (stages.water(stage - 1).total(Ion.BORIC_ACID).getValue() > 0) {
             page.say(
                     "Boric acid is taken to be held back like single-charged ions unless --reject says otherwise; most "

@@ -9,7 +9,9 @@ import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -20,6 +22,8 @@ final class Stages {
     private final Interpretation source;
     private final Train train;
     private final Ledger ledger;
+    /** By stage and source: a neutralizer takes its time, and every result asks for the same waters. */
+    private final Map<Integer, Map<Water, Water>> behind = new HashMap<>();
 
     Stages(Interpretation source, Train train) {
         this.source = source;
@@ -86,6 +90,10 @@ final class Stages {
     private <K extends Quantity<K>, Q extends WaterQuantity<K>> Bounds<Q> bounds(
             Train house, int stage, Function<Water, Q> result) {
         Train before = house.first(stage);
-        return source.bounds(water -> result.apply(before.treat(water)));
+        if (house != train) {
+            return source.bounds(water -> result.apply(before.treat(water)));
+        }
+        Map<Water, Water> known = behind.computeIfAbsent(stage, any -> new HashMap<>());
+        return source.bounds(water -> result.apply(known.computeIfAbsent(water, before::treat)));
     }
 }

@@ -3,11 +3,13 @@ package evenwater.examples.household;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.treatment.Neutralizer;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -26,14 +28,22 @@ final class Summary {
     void write(Page page) {
         List<String[]> rows = new ArrayList<>();
         rows.add(new String[] {
-            "in short", "hardness, " + speech.hardness(), "alkalinity, " + speech.alkalinity(), "sodium, mg/L"
+            "in short",
+            "hardness, " + speech.hardness(),
+            "alkalinity, " + speech.alkalinity(),
+            "sodium, mg/L",
+            "pH",
+            "µS/cm"
         });
+        Conditions conditions = new Conditions(stages);
         for (int stage = 0; stage <= stages.last(); stage++) {
             rows.add(new String[] {
                 stage == 0 ? "source" : "behind " + name(stages.treatment(stage)),
                 said(stage, Water::hardness, speech.hardness()),
                 said(stage, Water::alkalinity, speech.alkalinity()),
-                said(stage, water -> water.total(Ion.SODIUM), Ion.SODIUM.milligramPerLitre())
+                said(stage, water -> water.total(Ion.SODIUM), Ion.SODIUM.milligramPerLitre()),
+                said(conditions.pH(stage)),
+                said(conditions.conductivity(stage))
             });
         }
         page.gap().table(rows);
@@ -44,13 +54,23 @@ final class Summary {
         if (treatment instanceof Dosing dosing) {
             return dosing.compound().name();
         }
+        if (treatment instanceof Neutralizer) {
+            return "neutralizer";
+        }
         return treatment instanceof Softener ? "softener" : "reverse osmosis";
+    }
+
+    private static String said(Optional<Span> span) {
+        return span.map(Summary::said).orElse("not known");
+    }
+
+    private static String said(Span span) {
+        String range = span.rangeText();
+        return span.isUnknown() ? "not known" : range.isEmpty() ? Page.number(span.value()) : range;
     }
 
     private <K extends Quantity<K>, Q extends WaterQuantity<K>> String said(
             int stage, Function<Water, Q> result, Unit<K> unit) {
-        Span span = Span.of(stages.bounds(stage, result), unit);
-        String range = span.rangeText();
-        return span.isUnknown() ? "not known" : range.isEmpty() ? Page.number(span.value()) : range;
+        return said(Span.of(stages.bounds(stage, result), unit));
     }
 }
