@@ -4,7 +4,8 @@ package evenwater.chemistry.kernel;
  * Two forms of the calcium carbonate saturation index that need no solver: the textbook short form and the factor table of pool
  * operators.
  *
- * <p>They are approximations of their own: for the same water they differ from each other and from an index by activities by up to 0.3.
+ * <p>They are approximations of their own: for the same water they differ from each other by up to 0.2 and below pH 9 from an index by activities by up to 0.46
+ * (computed; more above, where CO₃²⁻ and OH⁻ take much of the alkalinity).
  * Calcium hardness and alkalinity are in mg/L as CaCO₃, and a water needs some of both.
  *
  * @see "Short form: Carrier Air Conditioning Company, Handbook of Air Conditioning System Design, McGraw-Hill, 1965 (from memory)"
@@ -62,7 +63,7 @@ public final class SaturationFormsKernel {
     /**
      * Returns the pH of saturation by the short form: {@code pHs = (9.3 + A + B) − (C + D)}.
      *
-     * <p>The index is {@code pH − pHs}. It lies up to 0.34 from the index by activities.
+     * <p>The index is {@code pH − pHs}. Below pH 9 it lies up to 0.34 from the index by activities.
      *
      * @param solidsInMilligramsPerLitre dissolved solids in mg/L; above 0
      * @param temperatureInKelvin temperature in K; 273.15 to 363.15
