@@ -26,6 +26,10 @@ import javax.measure.quantity.Volume;
  * <p>Masses are of what is weighed; a compound that is sold damp or in solution says so by {@link Compound#ofStrength}. All of it is
  * taken to dissolve; {@link #exceedsSolubility} tells whether pure water would take it. The volume that it adds is neglected.
  *
+ * <p>The pH that results is {@code Speciation.of(dosing.treat(water)).pH()}, closed to the air. It needs the inorganic carbon: of a water with
+ * a measured pH, dose {@code Speciation.of(water).water()}, for the dose drops the reading. Bicarbonate leads towards some pH 8.3
+ * at 25 °C (8.5 in cold water, 8.0 in salty) from either side and not beyond, carbonate past 10.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Dosing implements Treatment {

@@ -28,9 +28,9 @@ import org.jspecify.annotations.Nullable;
  * rejection says, every feed has an answer, and waters that differ a little have permeates that differ a little.
  * {@link #adjusting} lets a single ion of your choice take the difference instead. {@link MembraneStreams} names the ions.
  *
- * <p>Dissolved CO₂ and H₂S pass freely, so the permeate of hard water is acid; a pH is held back until it can be computed. Unmeasured
- * charge passes, and is held back, like single-charged ions of its sign. Other neutral solutes pass like single-charged ions unless
- * you say otherwise; boric acid is held back much less, so set its rejection.
+ * <p>Dissolved CO₂ and H₂S pass freely, so the permeate of hard water is acid. A measured pH is dropped: for that of the permeate, feed it
+ * {@code Speciation.of(water).water()}, which knows its carbon. Unmeasured charge passes, and is held back, like single-charged ions of
+ * its sign. Other neutral solutes pass like single-charged ions unless you say otherwise; boric acid is held back much less, so set its rejection.
  *
  * <p>Immutable and thread-safe.
  */

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Each mmol/L of hardness brings 2 mmol/L of sodium: 0.459405 mg of Na⁺ for each mg of hardness as CaCO₃, 7.864 mg/L for each
  * grain per US gallon. The folk rule "one sodium for one calcium, ppm for ppm" is wrong by the charge. Alkalinity, chloride and
- * everything else stay as they are; pH hardly moves, since no acid or base is exchanged.
+ * everything else stay as they are; pH hardly moves, since no acid or base is exchanged. A measured pH is dropped all the same:
+ * to ask for the pH behind, soften {@code Speciation.of(water).water()}, which knows its carbon.
  *
  * <p><b>Leakage</b> is split by one rule: every exchanged ion (Ca²⁺, Mg²⁺, Sr²⁺, Ba²⁺, Fe²⁺, Mn²⁺) keeps the same share of what
  * entered. Hardness here counts calcium and magnesium. What the resin does over its run, and what it does to potassium, ammonium,

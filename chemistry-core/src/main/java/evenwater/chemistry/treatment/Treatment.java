@@ -7,6 +7,10 @@ import java.util.function.UnaryOperator;
 /**
  * Something a house does to water; immutable, so that it can treat any number of waters.
  *
+ * <p><b>The pH behind it.</b> A measured pH is a reading of one water: a treatment that changes the water drops it, and where the inorganic
+ * carbon was unknown too, {@code Speciation.of(treated)} refuses. For a pH behind a treatment start from {@code Speciation.of(source).water()},
+ * the same water with the carbon that its pH tells. Treatments that need the carbon, such as a {@link Neutralizer}, do so themselves.
+ *
  * <p>Your own treatment answers {@code source.plus(change)}, a blend, or any other water: implement it, or wrap a function by
  * {@link #of}.
  */
