@@ -43,6 +43,11 @@ record Span(double low, double value, double high) {
         return Double.isInfinite(high) && low <= 0;
     }
 
+    /** Whether it may be less or more by what nobody measured, as what a neutralizer dissolves: the best guess is all there is. */
+    boolean isGuess() {
+        return Double.isInfinite(low) && Double.isInfinite(high);
+    }
+
     /** The value, with a sign where it is only the least. */
     String valueText() {
         return least() + Page.number(value);

@@ -9,6 +9,7 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Bypass;
 import evenwater.chemistry.treatment.MembraneStreams;
+import evenwater.chemistry.treatment.Neutralizer;
 import evenwater.chemistry.treatment.ReverseOsmosis;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Stage;
@@ -42,6 +43,9 @@ final class StageSection {
         for (int i = 1; i <= stages.last(); i++) {
             Stage stage = stages.ledger().stages().get(i - 1);
             page.heading("Stage " + i + ": " + stage.name());
+            if (stages.treatment(i) instanceof Neutralizer filter) {
+                new NeutralizerSection(filter, stage.before(), speech).write(page);
+            }
             if (stages.treatment(i) instanceof Softener softener) {
                 softening(page, i, softener, stage);
             }
@@ -178,6 +182,9 @@ final class StageSection {
     }
 
     private static String spoken(Span span, String unit) {
+        if (span.isGuess()) {
+            return "about " + Page.number(span.value()) + " " + unit + " (what was not measured moves it)";
+        }
         if (span.isUnknown()) {
             return "not known";
         }

@@ -65,6 +65,9 @@ final class Summary {
     }
 
     private static String said(Span span) {
+        if (span.isGuess()) {
+            return "about " + Page.number(span.value());
+        }
         String range = span.rangeText();
         return span.isUnknown() ? "not known" : range.isEmpty() ? Page.number(span.value()) : range;
     }
