@@ -165,9 +165,7 @@ public final class CarbonateSystem {
             return Speciation.solve(water(alkalinity), ActivityLaw.TRUESDELL_JONES, given, first, second)
                     .withItsCarbon();
         }
-        double charge = Double.isNaN(alkalinity)
-                ? ions.alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE) * 1e-3
-                : alkalinity;
+        double charge = Double.isNaN(alkalinity) ? itsAlkalinity() : alkalinity;
         double gamma = 1;
         Speciation found = null;
         for (int round = 0; round < ROUNDS; round++) {
@@ -212,6 +210,10 @@ public final class CarbonateSystem {
         return Given.CARBON_AND_CARBON_DIOXIDE;
     }
 
+    private double itsAlkalinity() {
+        return ions.alkalinity().in(Alkalinity.MILLIEQUIVALENT_PER_LITRE) * MOLES_PER_MILLIMOLE;
+    }
+
     private double activity(double gamma) {
         if (!Double.isNaN(carbonDioxide)) {
             return carbonDioxide * gamma;
@@ -222,6 +224,9 @@ public final class CarbonateSystem {
 
     /** The ions with an alkalinity in mol/L, which sets the unmeasured charge; carbon is what is looked for. */
     private Water water(double equivalents) {
+        if (equivalents == itsAlkalinity()) {
+            return ions; // and not a copy, whose unmeasured charge would differ by rounding
+        }
         WaterBuilder builder = Water.builder().temperature(ions.temperature());
         for (Ion ion : ions.ions()) {
             builder.total(ion, ions.total(ion));
