@@ -51,8 +51,11 @@ final class TankSection {
         page.say((stages.last() == 0 ? "The source" : "The water behind the last stage") + " has "
                 + spoken("GH", gh, "°dH", "hardness") + " and "
                 + spoken("KH", kh, "°dKH", "alkalinity")
-                + ". All of this section is common practice without a source; pH, ammonia, chlorine and metals are not "
-                + "judged, and no water is fit for fish while they are unknown.");
+                + ". All of this section is common practice without a source; "
+                + (new Conditions(stages).pH(stages.last()).isPresent()
+                        ? "pH and CO₂ are judged only where they do harm, ammonia, chlorine and metals not at all, "
+                        : "pH, ammonia, chlorine and metals are not judged, ")
+                + "and no water is fit for fish while they are unknown.");
         trust.doubt().ifPresent(page::say);
         List<String> reservations = new Reservations(stages).sentences();
         if (!reservations.isEmpty()) {
