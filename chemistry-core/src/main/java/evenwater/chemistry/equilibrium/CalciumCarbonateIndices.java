@@ -120,11 +120,14 @@ public final class CalciumCarbonateIndices {
         if (langelierByActivities().isEmpty()) {
             return OptionalDouble.empty();
         }
+        boolean begun = false;
         for (double pH = LOWEST_PH; pH < HIGHEST_PH; pH += STEP) {
             double index = indexAt(pH + STEP);
-            if (Double.isNaN(index)) { // no such water: hydroxide alone is more than the alkalinity from here on
+            if (Double.isNaN(index)
+                    && begun) { // no such water: hydroxide alone is more than the alkalinity from here on
                 return OptionalDouble.empty();
             }
+            begun |= !Double.isNaN(index); // in much alkalinity the lowest pH takes more CO₂ than can be computed
             if (index >= 0) {
                 return OptionalDouble.of(MonotoneInverse.of(this::indexAt, pH, pH + STEP, 0));
             }

@@ -36,6 +36,9 @@ public final class CarbonateSystem {
     /** Rounds in which unmeasured charge and CO₂ activity settle; each gains three digits or more. */
     private static final int ROUNDS = 60;
 
+    /** Of the carbon: a smaller rest is within what CO₂ is known to. */
+    private static final double LEAST_TOLD = 1e-3;
+
     private final Water ions;
     private final double pH;
     private final double alkalinity;
@@ -159,6 +162,7 @@ public final class CarbonateSystem {
      */
     public Speciation solve() {
         Given given = given();
+        refuseCarbonDioxideAlone();
         double first = given == Given.CARBON_AND_CARBON_DIOXIDE ? carbon : Double.isNaN(pH) ? alkalinity : pH;
         if (given == Given.PH_AND_ALKALINITY || given == Given.ALKALINITY_AND_CARBON) {
             double second = given == Given.PH_AND_ALKALINITY ? alkalinity : carbon;
@@ -182,6 +186,15 @@ public final class CarbonateSystem {
             }
         }
         return Objects.requireNonNull(found).withItsCarbon();
+    }
+
+    /** Without a trace of HCO₃⁻ to tell, the rest is rounding. */
+    private void refuseCarbonDioxideAlone() {
+        // of CO₂ that is not stated, the difference is NaN and refuses nothing
+        if (carbon - carbonDioxide < LEAST_TOLD * carbon || (carbon == 0 && carbonDioxide == 0)) {
+            throw new NoAnswerException(
+                    "inorganic carbon and CO₂ tell no pH where they are the same within 0.1 %, or no carbon at all");
+        }
     }
 
     private Given given() {

@@ -27,6 +27,9 @@ import javax.measure.quantity.Pressure;
 public final class MineralEquilibrium {
 
     /** Far beyond what any of the minerals dissolves to, in mmol/L. */
+    /** mmol/L of carbon that no mineral exhausts. */
+    private static final double PLENTY = 10_000;
+
     private static final double MOST = 300;
 
     /** A water keeps this share of what it could drop, so that its index stays a number. */
@@ -60,8 +63,10 @@ public final class MineralEquilibrium {
      * @throws NoAnswerException if saturation lies beyond the ionic strength that can be computed
      */
     public static Water saturated(Water water, Mineral mineral, Quantity<Pressure> carbonDioxide) {
-        Water known = GasExchange.equilibrated(water, carbonDioxide);
-        return saturated(known, mineral, tried -> GasExchange.equilibrated(tried, carbonDioxide));
+        // the gas brings whatever carbon a mineral takes along, so what the water holds of it is no bound
+        Water rich = GasExchange.equilibrated(water, carbonDioxide)
+                .withCarbon(AmountConcentration.of(PLENTY, MILLIMOLE_PER_LITRE));
+        return saturated(rich, mineral, tried -> GasExchange.equilibrated(tried, carbonDioxide));
     }
 
     /**
@@ -105,6 +110,10 @@ public final class MineralEquilibrium {
             return 0;
         }
         if (here > 0) {
+            if (index(known, mineral, gas, least) > 0) {
+                throw new NoAnswerException(mineral
+                        + " cannot drop until saturation: the water stays oversaturated when nearly all of it is gone");
+            }
             return MonotoneInverse.of(x -> index(known, mineral, gas, x), least, 0, 0);
         }
         double low = 0;

@@ -18,6 +18,7 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Pressure;
@@ -42,8 +43,11 @@ public final class Speciation {
     private static final double LN_10 = Math.log(10);
     private static final Species[] SPECIES = Species.values();
 
-    /** Carbonates over H⁺ and OH⁻: a pH that is read to 0.02 leaves 5 % of these open. */
-    private static final double LEAST_TOLD = 0.05;
+    /** Carbonates over H⁺ and OH⁻: a pH that is read to 0.1 leaves a quarter of these open. */
+    private static final double LEAST_TOLD = 0.25;
+
+    /** A gas is taken as ideal, and CO₂ as a trace in the water. */
+    private static final double MOST_ATMOSPHERES = 10 * (1 + 1e-9);
 
     private final Water water;
     private final SpeciationState state;
@@ -59,7 +63,7 @@ public final class Speciation {
      * @param water with its inorganic carbon or a measured pH; 0 to 50 °C
      * @return the speciation
      * @throws NoAnswerException if neither carbon nor pH is known, if they contradict the alkalinity, if the pH is so far off that it tells
-     *     nothing of the carbon, or if the ionic strength is above 1 mol/L
+     *     nothing of the carbon, or if the ionic strength is above 1 mol/L or the partial pressure of CO₂ above 10 atm
      * @throws IllegalArgumentException if the temperature is out of range
      */
     public static Speciation of(Water water) {
@@ -106,7 +110,7 @@ public final class Speciation {
         }
         if (pH.isEmpty()) {
             throw new NoAnswerException(
-                    "pH of this water is unknown: it states neither inorganic carbon nor a measured pH");
+                    "pH of this water is unknown: it states neither inorganic carbon nor a measured pH (a change or blend drops one)");
         }
         Speciation found = solve(water, law, Given.PH_AND_ALKALINITY, pH.getAsDouble(), alkalinity);
         found.refuseIfThePHTellsNoCarbon();
@@ -124,10 +128,18 @@ public final class Speciation {
             AmountConcentration found = SolverInput.concentration(state.ionicStrength());
             throw new NoAnswerException(
                     "ionic strength must be at most 1000 mmol/L for the activity coefficients to mean anything, but is "
-                            + found,
+                            + found.toText(Locale.ROOT, 6),
                     found);
         }
-        return new Speciation(water, state);
+        Speciation solved = new Speciation(water, state);
+        WaterQuantity<Pressure> pressure = solved.partialPressureOfCarbonDioxide();
+        if (pressure.in(ATMOSPHERE) > MOST_ATMOSPHERES) {
+            throw new NoAnswerException(
+                    "partial pressure of CO₂ must be at most 10 atm to be computed, but would be "
+                            + pressure.toText(Locale.ROOT, 4),
+                    pressure);
+        }
+        return solved;
     }
 
     /** In mineral acid or caustic, the last digit of a pH outweighs all carbonate: a carbon computed from it would be noise. */
@@ -136,8 +148,9 @@ public final class Speciation {
         double ofWater = state.molality(Species.HYDROGEN) + state.molality(Species.HYDROXIDE);
         if (carbonates < LEAST_TOLD * ofWater) {
             throw new NoAnswerException(
-                    "pH " + water.measuredPH().orElse(pH()) + " and alkalinity " + water.alkalinity()
-                            + " do not tell the inorganic carbon: H⁺ and OH⁻ outweigh it more than twentyfold; state the carbon itself",
+                    "pH " + water.measuredPH().orElse(pH()) + " and alkalinity "
+                            + water.alkalinity().toText(Locale.ROOT, 6)
+                            + " do not tell the inorganic carbon: H⁺ and OH⁻ outweigh it more than fourfold",
                     water.alkalinity());
         }
     }

@@ -24,8 +24,12 @@ final class Unsolved {
                 new NoAnswerException("the equilibrium of a water with " + figures
                         + " cannot be computed: amounts must be from 0 to 20 mol/L each, and pH from 0 to 14");
             default ->
-                new NoAnswerException("the equilibrium of a water with " + figures + " did not converge after "
-                        + state.iterations() + " iterations, relative residual " + state.residual());
+                Double.isInfinite(state.residual())
+                        ? new NoAnswerException("the equilibrium of a water with " + figures
+                                + " cannot be computed: its ions would be far too strong")
+                        : new NoAnswerException(
+                                "the equilibrium of a water with " + figures + " did not converge after "
+                                        + state.iterations() + " iterations, relative residual " + state.residual());
         };
     }
 

@@ -37,10 +37,9 @@ public final class CalculatedConductivity {
     /**
      * Returns the conductivity at 25 °C, whatever the temperature of the water: what a compensated meter means to show.
      *
-     * @param water any water; with a measured pH, that is read at its own temperature
+     * @param water any water; a measured pH is read at its own temperature, above 50 °C with extrapolated constants
      * @return κ at 25 °C in µS/cm
      * @throws NoAnswerException if pH and alkalinity contradict each other, or the ionic strength is above 1 mol/L
-     * @throws IllegalArgumentException if the water is above 50 °C
      */
     public static Conductivity at25Celsius(Water water) {
         return at(water, WaterUnits.temperature(25, WaterUnits.CELSIUS));
@@ -49,7 +48,7 @@ public final class CalculatedConductivity {
     /**
      * Returns the conductivity at a temperature: what a meter without compensation shows.
      *
-     * @param water any water; with a measured pH, that is read at its own temperature
+     * @param water any water; a measured pH is read at its own temperature, above 50 °C with extrapolated constants
      * @param temperature of the water in the cell; 0 to 50 °C
      * @return κ at that temperature in µS/cm
      * @throws NoAnswerException if pH and alkalinity contradict each other, or the ionic strength is above 1 mol/L

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * How a meter takes a conductivity at the temperature of the water to the one it would have at 25 °C.
  *
  * <p>A rule for all waters: the water's own ions are not asked. Natural waters follow {@link #ISO_7888}; linear laws with the
- * coefficients in use differ from it by up to 2 % at 15 °C or 35 °C and by up to 6 % at 5 °C. Acids, alkalis and ultrapure water follow
+ * coefficients in use differ from it by up to 2 % at 15 °C or 35 °C and by up to 9 % at 5 °C. Acids, alkalis and ultrapure water follow
  * neither.
  *
  * <p>Immutable and thread-safe.

@@ -79,7 +79,7 @@ public enum EquilibriumConstant {
     /** K⁺ + SO₄²⁻ ⇌ KSO₄⁻; Nordstrom et al. (1990) (from memory); 0 to 50 °C. */
     POTASSIUM_SULFATE_PAIR(0.85, 9.414, 0, 50),
 
-    /** Ca²⁺ + H₂O ⇌ CaOH⁺ + H⁺; Nordstrom et al. (1990) (from memory); 25 °C only, taken as the same elsewhere. */
+    /** Ca²⁺ + H₂O ⇌ CaOH⁺ + H⁺; Nordstrom et al. (1990) (from memory), −12.78 at 25 °C; elsewhere that with OH⁻, 1.22, is taken as the same. */
     CALCIUM_HYDROXIDE_PAIR(-282.751, -0.05069842, 13323, 102.24447, -1119669, 0, 50),
 
     /** Mg²⁺ + H₂O ⇌ MgOH⁺ + H⁺; Nordstrom et al. (1990) (from memory); 0 to 50 °C. */

@@ -18,18 +18,19 @@ public final class MembraneKernel {
     }
 
     /**
-     * Returns the inorganic carbon of the permeate: dissolved CO₂ passes the membrane freely, bicarbonate as far as alkalinity does.
+     * Returns the inorganic carbon of the permeate: dissolved CO₂ passes the membrane freely, HCO₃⁻ and CO₃²⁻ as far as alkalinity does.
      *
-     * <p>{@code C_p = (C − B) + B · A_p / A} with {@code B = min(C, A)}, the carbon that is bound as bicarbonate; above pH 8.3, where
-     * carbonate binds two equivalents per carbon, no free CO₂ is left and the formula still holds its balance.
+     * <p>{@code C_p = D + (C − D) · A_p / A} with D for dissolved CO₂. D is not {@code C − A}: carbonate holds two equivalents for each
+     * carbon, and where C and A are equal, near pH 8.3, some 2 mg/L of CO₂ are still there to pass.
      *
-     * @param carbon inorganic carbon of the feed in mmol/L; 0 or more, or NaN for unknown
-     * @param alkalinity alkalinity of the feed in meq/L
-     * @param permeateAlkalinity alkalinity of the permeate in meq/L
-     * @return inorganic carbon of the permeate in mmol/L; NaN if the feed's is unknown
+     * @param carbon inorganic carbon C of the feed in mmol/L; 0 or more, or NaN for unknown
+     * @param carbonDioxide dissolved CO₂ of the feed in mmol/L; 0 to C
+     * @param alkalinity alkalinity A of the feed in meq/L
+     * @param permeateAlkalinity alkalinity of the permeate A_p in meq/L; 0 to A
+     * @return inorganic carbon of the permeate in mmol/L; NaN if the feed's is unknown; all of it where the feed has no alkalinity
      */
-    public static double permeateCarbon(double carbon, double alkalinity, double permeateAlkalinity) {
-        double bound = Math.min(carbon, Math.max(0, alkalinity));
-        return bound == 0 ? carbon : carbon - bound + bound * permeateAlkalinity / alkalinity;
+    public static double permeateCarbon(
+            double carbon, double carbonDioxide, double alkalinity, double permeateAlkalinity) {
+        return alkalinity > 0 ? carbonDioxide + (carbon - carbonDioxide) * permeateAlkalinity / alkalinity : carbon;
     }
 }

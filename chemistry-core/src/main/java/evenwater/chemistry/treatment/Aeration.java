@@ -3,7 +3,6 @@ package evenwater.chemistry.treatment;
 import evenwater.chemistry.equilibrium.GasExchange;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
-import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.water.Water;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -41,9 +40,10 @@ public final class Aeration implements Treatment {
      *
      * @param carbonDioxide partial pressure of CO₂ in the gas; above 0, to 10 atm; closed rooms have some 800 µatm (common practice, no source)
      * @return the treatment
+     * @throws IllegalArgumentException if it is out of range
      */
     public static Aeration with(Quantity<Pressure> carbonDioxide) {
-        return new Aeration(WaterUnits.pressure(carbonDioxide), 1);
+        return new Aeration(GasPressure.checked(carbonDioxide), 1);
     }
 
     /**

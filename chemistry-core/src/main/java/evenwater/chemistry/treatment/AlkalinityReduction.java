@@ -9,7 +9,6 @@ import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
-import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
@@ -97,9 +96,10 @@ public final class AlkalinityReduction implements Treatment {
      *
      * @param carbonDioxide partial pressure of CO₂; above 0, to 10 atm
      * @return the treatment
+     * @throws IllegalArgumentException if it is out of range
      */
     public AlkalinityReduction aeratedWith(Quantity<Pressure> carbonDioxide) {
-        return new AlkalinityReduction(target, anion, limit, WaterUnits.pressure(carbonDioxide));
+        return new AlkalinityReduction(target, anion, limit, GasPressure.checked(carbonDioxide));
     }
 
     /**
@@ -115,7 +115,11 @@ public final class AlkalinityReduction implements Treatment {
         double left = toTake(water);
         while (left > 0) {
             double held = carbonDioxide(water, 0);
-            if (held >= limitInMillimoles() || steps.size() == MOST_STEPS) {
+            if (steps.size() == MOST_STEPS) {
+                throw new NoAnswerException("it would take more than " + MOST_STEPS + " steps to keep CO₂ below "
+                        + limit + ": raise the limit");
+            }
+            if (held >= limitInMillimoles()) {
                 throw new NoAnswerException("CO₂ stays above " + limit + " before any acid: the water holds "
                         + text(Speciation.of(water)) + "; aerate it first or raise the limit");
             }

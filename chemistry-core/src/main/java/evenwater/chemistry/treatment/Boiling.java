@@ -1,6 +1,7 @@
 package evenwater.chemistry.treatment;
 
 import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
+import static evenwater.chemistry.quantity.WaterUnits.ATMOSPHERE;
 
 import evenwater.chemistry.equilibrium.GasExchange;
 import evenwater.chemistry.equilibrium.Mineral;
@@ -11,6 +12,7 @@ import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -29,6 +31,12 @@ import javax.measure.quantity.Temperature;
 public final class Boiling implements Treatment {
 
     private static final WaterQuantity<Temperature> BOILING_POINT = WaterUnits.temperature(100, WaterUnits.CELSIUS);
+
+    /** In atm: where CO₂ begins to leave; less than that of most wells, since at its start little drops. */
+    private static final double MOST_ON_THE_WAY = 420e-6;
+
+    /** mmol/L of carbon that dropping calcite does not exhaust; the gas sets it anew. */
+    private static final double PLENTY = 10_000;
 
     private final WaterQuantity<Pressure> carbonDioxide;
     private final double concentration;
@@ -52,9 +60,10 @@ public final class Boiling implements Treatment {
      *
      * @param carbonDioxide above 0, to 10 atm; less than that of the air where steam carries it off
      * @return the treatment, without loss of water
+     * @throws IllegalArgumentException if it is out of range
      */
     public static Boiling under(Quantity<Pressure> carbonDioxide) {
-        return new Boiling(WaterUnits.pressure(carbonDioxide), 1);
+        return new Boiling(GasPressure.checked(carbonDioxide), 1);
     }
 
     /**
@@ -91,13 +100,47 @@ public final class Boiling implements Treatment {
                 .with(BOILING_POINT);
     }
 
+    /**
+     * CO₂ leaves little by little, and calcite that has dropped does not come back when the last of the carbon leaves: so the most that drops
+     * at any pressure on the way down to the one at the end.
+     */
     private Water boiled(Water hot) {
-        Water open = GasExchange.equilibrated(hot, carbonDioxide);
-        boolean drops = Speciation.extrapolated(open, ActivityLaw.TRUESDELL_JONES)
+        double end = carbonDioxide.in(ATMOSPHERE);
+        double most = 0;
+        for (double pressure = Math.max(end, MOST_ON_THE_WAY); ; pressure = Math.max(end, pressure / 2)) {
+            double drops = dropping(hot, pressure);
+            if (drops < most) {
+                break;
+            }
+            most = drops;
+            if (pressure == end) {
+                break;
+            }
+        }
+        Water poured = most > 0
+                ? hot.withCarbon(AmountConcentration.of(PLENTY, MILLIMOLE_PER_LITRE))
+                        .plus(calcite(-most))
+                : hot;
+        return GasExchange.equilibrated(poured, carbonDioxide);
+    }
+
+    /** mmol/L of calcite between the water in equilibrium with the gas alone and with calcite as well; 0 where none drops. */
+    private static double dropping(Water hot, double atmospheres) {
+        WaterQuantity<Pressure> gas = WaterUnits.pressure(atmospheres, ATMOSPHERE);
+        boolean drops = Speciation.extrapolated(GasExchange.equilibrated(hot, gas), ActivityLaw.TRUESDELL_JONES)
                         .saturationIndex(Mineral.CALCITE)
                         .orElse(-1)
                 > 0;
-        return drops ? MineralEquilibrium.saturated(hot, Mineral.CALCITE, carbonDioxide) : open;
+        return drops
+                ? hot.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE)
+                        - MineralEquilibrium.saturated(hot, Mineral.CALCITE, gas)
+                                .total(Ion.CALCIUM)
+                                .in(MILLIMOLE_PER_LITRE)
+                : 0;
+    }
+
+    private static Change calcite(double millimoles) {
+        return MineralEquilibrium.dissolving(Mineral.CALCITE, AmountConcentration.of(millimoles, MILLIMOLE_PER_LITRE));
     }
 
     /**

@@ -26,7 +26,7 @@ import java.util.TreeMap;
  */
 public final class Dealkalizer implements Treatment {
 
-    /** In the order in which a carboxylic resin prefers them. */
+    /** All taken in proportion, though a carboxylic resin prefers some. */
     private static final List<Ion> HARDNESS =
             List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.STRONTIUM, Ion.BARIUM, Ion.IRON_II, Ion.MANGANESE_II);
 

@@ -160,7 +160,7 @@ public final class Neutralizer implements Treatment {
                             x -> acidity.applyAsDouble(known.plus(change(magnesia, x))), 0, saturation, outletPH));
         }
         if (magnesia == 0) {
-            throw new NoAnswerException("calcite alone leads this water to pH " + rounded(highest)
+            throw new NoAnswerException("calcite alone leads this water to pH " + Math.rint(highest * 1000) / 1000
                     + " at most, where it is saturated; a measured " + outletPH
                     + " comes from something else, such as magnesia");
         }
@@ -206,7 +206,7 @@ public final class Neutralizer implements Treatment {
      * Returns the water that stood in the bed, as overnight, until nothing more dissolved.
      *
      * <p>It is saturated with calcite, whatever a filter in flow reaches, and then takes up magnesia alone until brucite, Mg(OH)₂, is saturated.
-     * Calcite is not taken to drop again, which would end some 0.04 lower. How long that takes is left out: this is the end.
+     * Calcite is not taken to drop again, which would end some 0.04 lower, with up to half of the hardness and alkalinity. How long that takes is left out: this is the end.
      *
      * @param source raw water, with its inorganic carbon or a measured pH, 0 to 50 °C
      * @return the water; without magnesia in the bed that of saturation with calcite
@@ -291,6 +291,9 @@ public final class Neutralizer implements Treatment {
         try {
             FieldPHSensitivity.Reading stated = FieldPHSensitivity.Reading.of(this, known, 0);
             FieldPHSensitivity.Reading lower = FieldPHSensitivity.Reading.of(this, known, -FIELD_UNCERTAINTY);
+            if (lower.dissolved().equals(stated.dissolved())) {
+                return ""; // saturated either way
+            }
             return "; at pH " + rounded(lower.rawPH()) + " the filter dissolves "
                     + text(lower.dissolved()) + " instead of " + text(stated.dissolved())
                     + ", and a softener behind it adds " + text(lower.sodiumOfASoftener()) + " instead of "

@@ -3,6 +3,8 @@ package evenwater.chemistry.treatment;
 import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
 import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 
+import evenwater.chemistry.equilibrium.Speciation;
+import evenwater.chemistry.kernel.ActivityLaw;
 import evenwater.chemistry.kernel.MembraneKernel;
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
@@ -192,11 +194,23 @@ public final class ReverseOsmosis implements Treatment {
         feed.carbon().ifPresent(carbon -> {
             double permeateCarbon = MembraneKernel.permeateCarbon(
                     carbon.in(MILLIMOLE_PER_LITRE),
+                    carbonDioxide(feed, carbon.in(MILLIMOLE_PER_LITRE)),
                     inFeed(feed, Ion.BICARBONATE),
                     passing.amounts().getOrDefault(Ion.BICARBONATE, 0.0));
             builder.carbon(AmountConcentration.of(Math.max(0, permeateCarbon), MILLIMOLE_PER_LITRE));
         });
         return builder.build();
+    }
+
+    /** What is free to pass, in mmol/L; in waters too strong or too strange to solve, the carbon that no alkalinity can hold. */
+    private static double carbonDioxide(Water feed, double carbon) {
+        try {
+            return Speciation.extrapolated(feed, ActivityLaw.TRUESDELL_JONES)
+                    .carbonDioxide()
+                    .in(MILLIMOLE_PER_LITRE);
+        } catch (NoAnswerException noSpecies) {
+            return Math.max(0, carbon - Math.max(0, inFeed(feed, Ion.BICARBONATE)));
+        }
     }
 
     private Water concentrate(Water feed, Water permeate) {

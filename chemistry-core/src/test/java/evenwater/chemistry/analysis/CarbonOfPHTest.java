@@ -59,21 +59,40 @@ class CarbonOfPHTest {
     }
 
     @Test
-    void aPHThatContradictsTheAlkalinityIsAFindingAndStaysAReading() {
+    void aPHThatContradictsTheAlkalinityIsAFindingAndNotUsed() {
         Interpretation read = interpreted("sodium | 1 | mmol/L", "alkalinity | 0.2 | meq/L", "pH | 11.5");
         assertTrue(read.water().carbon().isEmpty());
-        assertEquals(11.5, read.water().measuredPH().orElseThrow());
+        assertTrue(read.water().measuredPH().isEmpty());
+        assertEquals(11.5, read.report().pH().orElseThrow());
+        assertFound(read, "pH 11.5 not used: no water with these ions");
+    }
+
+    /** 100 mg/L as CaCO₃ and pH 4 would be 12 atm of CO₂. */
+    @Test
+    void carbonDioxideThatNoTapHoldsIsAFinding() {
+        Interpretation read = interpreted("sodium | 2 | mmol/L", "alkalinity | 2 | meq/L", "pH | 4.9");
+        assertTrue(read.water().carbon().isEmpty());
+        assertFound(read, "pH 4.9 not used: with the alkalinity it means CO₂ of ");
+    }
+
+    private static void assertFound(Interpretation read, String beginning) {
         List<String> findings = read.findings();
-        assertTrue(
-                findings.stream().anyMatch(f -> f.startsWith("pH 11.5 tells no CO₂: no water with these ions")),
-                findings::toString);
+        assertTrue(findings.stream().anyMatch(f -> f.startsWith(beginning)), findings::toString);
+    }
+
+    /** Water of a membrane at pH 7.0 is 0.002 above what its own ions make. */
+    @Test
+    void neutralWaterWithoutAlkalinityHasNoCarbon() {
+        Interpretation read = interpreted("alkalinity | 0 | meq/L", "pH | 7.0");
+        assertEquals(0, read.water().carbon().orElseThrow().getValue());
+        assertEquals(List.of(), read.findings());
     }
 
     @Test
-    void hotWaterKeepsItsReading() {
+    void theReadingOfHotWaterIsNotUsed() {
         Interpretation read = interpreted("alkalinity | 2 | meq/L", "pH | 7", "temperature | 60 | °C");
         assertTrue(read.assumptions().contains("pH 7.0 not used: no equilibrium is computed above 50 °C"));
-        assertEquals(7, read.water().measuredPH().orElseThrow());
+        assertTrue(read.water().measuredPH().isEmpty());
         assertEquals(60, read.water().temperature().in(WaterUnits.CELSIUS), 1e-9);
     }
 }

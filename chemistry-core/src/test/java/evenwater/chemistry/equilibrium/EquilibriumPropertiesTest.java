@@ -82,7 +82,8 @@ class EquilibriumPropertiesTest {
         Speciation before = Speciation.of(water);
         Water injected = GasExchange.injected(water, before.carbonDioxide().multiply(1 + share));
         assertOnlyCarbonMoved(water, injected);
-        assertOnlyCarbonMoved(water, GasExchange.injectedToPH(water, before.pH() - share));
+        assertOnlyCarbonMoved(
+                water, GasExchange.injectedToPH(water, before.pH() - 0.3 * share)); // more could take above 10 atm
     }
 
     @Property

@@ -20,23 +20,24 @@ class MembraneKernelTest {
         assertEquals(expected, MembraneKernel.concentrate(feed, permeate, recovery));
     }
 
-    @ParameterizedTest(name = "carbon {0}, alkalinity {1}, alkalinity behind {2}")
-    @CsvSource({ // (C − B) + B · A_p / A with B = min(C, A), by hand
-        "5, 4, 1, 2", // 1 free, a quarter of 4
-        "5, 4, 4, 5", // nothing rejected
-        "5, 4, 0, 1", // only the free CO₂ passes
-        "3, 4, 2, 1.5", // carbonate: all of it bound
-        "5, 0, 0, 5",
-        "5, -1, -0.5, 5", // an acid water binds none
-        "0, 4, 1, 0"
+    @ParameterizedTest(name = "carbon {0}, of which CO₂ {1}, alkalinity {2}, alkalinity behind {3}")
+    @CsvSource({ // D + (C − D) · A_p / A, by hand
+        "5, 1, 4, 1, 2", // 1 free, a quarter of 4
+        "5, 1, 4, 4, 5", // nothing rejected
+        "5, 1, 4, 0, 1", // only the free CO₂ passes
+        "4, 0.1, 4, 0, 0.1", // near pH 8.3 some is left
+        "3, 0, 4, 2, 1.5", // carbonate: all of it bound
+        "5, 5, 0, 0, 5",
+        "5, 5, -1, -0.5, 5", // an acid water binds none
+        "0, 0, 4, 1, 0"
     })
     void freeCarbonPassesAndBoundCarbonFollowsAlkalinity(
-            double carbon, double alkalinity, double behind, double expected) {
-        assertEquals(expected, MembraneKernel.permeateCarbon(carbon, alkalinity, behind));
+            double carbon, double carbonDioxide, double alkalinity, double behind, double expected) {
+        assertEquals(expected, MembraneKernel.permeateCarbon(carbon, carbonDioxide, alkalinity, behind));
     }
 
     @Test
     void unknownCarbonStaysUnknown() {
-        assertEquals(Double.NaN, MembraneKernel.permeateCarbon(Double.NaN, 4, 1));
+        assertEquals(Double.NaN, MembraneKernel.permeateCarbon(Double.NaN, 0, 4, 1));
     }
 }

@@ -88,6 +88,47 @@ class BoilingAndDealkalizerTest {
         assertTrue(rich < open);
     }
 
+    /** Calcite drops while CO₂ leaves; when the last of the carbon has gone as well, what lies in the pot stays there. */
+    @Test
+    void steamThatCarriesOffMoreCarbonDioxideNeverDropsLess() {
+        double before = 0;
+        for (double pressure : new double[] {420e-6, 1e-4, 1e-5, 1e-7, 1e-9}) {
+            double dropped = Boiling.under(WaterUnits.pressure(pressure, WaterUnits.ATMOSPHERE))
+                    .dropped(HARD)
+                    .in(MILLIMOLE_PER_LITRE);
+            assertTrue(dropped >= before * (1 - 1e-9), pressure + " atm: " + dropped + " after " + before);
+            before = dropped;
+        }
+        assertTrue(before <= 2.5);
+    }
+
+    /** Recomputed apart from this library: 15 °dH of calcium and 12 °dKH at 100 °C; mmol/L that drop at the most. */
+    @Test
+    void calciteDropsWithTheCarbonThatAThinGasBrings() {
+        Water water = Water.builder()
+                .total(Ion.CALCIUM, mmol(15 / 5.608))
+                .alkalinity(alkalinity(12 / 2.804))
+                .carbon(mmol(4.6))
+                .build();
+        for (double[] row : new double[][] {{420, 2.0190}, {200, 2.0319}, {100, 2.0325}}) {
+            double dropped = Boiling.under(WaterUnits.pressure(row[0], WaterUnits.MICROATMOSPHERE))
+                    .dropped(water)
+                    .in(MILLIMOLE_PER_LITRE);
+            assertEquals(row[1], dropped, row[1] * 1e-3);
+        }
+    }
+
+    @Test
+    void pressuresAreCheckedWhenATreatmentIsMade() {
+        var none = WaterUnits.pressure(0, WaterUnits.ATMOSPHERE);
+        String message = "partial pressure of CO₂ must be above 0 atm, to 10 atm, but was 0 atm";
+        Refused.argument(message, () -> Boiling.under(none));
+        Refused.argument(message, () -> Aeration.with(none));
+        Refused.argument(
+                "partial pressure of CO₂ must be above 0 atm, to 10 atm, but was 11 atm",
+                () -> Aeration.with(WaterUnits.pressure(11, WaterUnits.ATMOSPHERE)));
+    }
+
     @Test
     void aWeakAcidResinTakesTheTemporaryHardness() {
         Water soft = Water.builder()

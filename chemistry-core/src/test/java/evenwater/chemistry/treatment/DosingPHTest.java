@@ -135,7 +135,7 @@ class DosingPHTest {
         assertTrue(treated.carbon().isEmpty());
         assertEquals(2.4, alkalinityOf(treated), 1e-12);
         Refused.withoutAnswer(
-                "pH of this water is unknown: it states neither inorganic carbon nor a measured pH",
+                "pH of this water is unknown: it states neither inorganic carbon nor a measured pH (a change or blend drops one)",
                 List.of(),
                 () -> Speciation.of(treated));
         Water known = Speciation.of(measured).water();

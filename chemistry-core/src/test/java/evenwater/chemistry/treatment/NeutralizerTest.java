@@ -124,7 +124,7 @@ class NeutralizerTest {
                 List.of(),
                 () -> Neutralizer.withCalcite().toPH(5.5).treat(acid(5.9)));
         Refused.withoutAnswer(
-                "pH of this water is unknown: it states neither inorganic carbon nor a measured pH",
+                "pH of this water is unknown: it states neither inorganic carbon nor a measured pH (a change or blend drops one)",
                 List.of(),
                 () -> Neutralizer.withCalcite()
                         .treat(Water.builder().total(Ion.SODIUM, mmol(1)).build()));

@@ -127,7 +127,7 @@ class AcidWellTest {
         return Stream.of(
                         List.of(
                                 "--neutralizer: pH of this water is unknown: it states neither inorganic carbon nor a "
-                                        + "measured pH",
+                                        + "measured pH (a change or blend drops one)",
                                 "--neutralizer",
                                 "calcite"),
                         List.of(
