@@ -77,7 +77,9 @@ final class ConditionalConstants {
         q[NA_CO3] = sodium * k12 * k[EquilibriumConstant.SODIUM_CARBONATE_PAIR.place()] / g[NA_CO3];
         q[NA_SO4] = sodium * k[EquilibriumConstant.SODIUM_SULFATE_PAIR.place()] / g[NA_SO4];
         q[K_SO4] = g[K] * k[EquilibriumConstant.POTASSIUM_SULFATE_PAIR.place()] / g[K_SO4];
-        weak(state);
+        if (state.hasWeakAcids()) {
+            weak(state);
+        }
     }
 
     /** The acids and bases that most waters lack. */

@@ -27,12 +27,12 @@ public final class ConductivityScratch {
     /** Vector by vector. */
     final double[] basis;
 
-    final double[] diagonal = new double[STEPS];
-    final double[] beside = new double[STEPS];
-    final double[] inversePivot = new double[STEPS * RelaxationField.POINTS];
+    final double[] diagonal;
+    final double[] beside;
+    final double[] inversePivot;
     final double[] shift = new double[RelaxationField.POINTS];
     final double[] value = new double[RelaxationField.POINTS];
-    final double[] weight = new double[STEPS];
+    final double[] weight;
 
     /**
      * Creates working memory.
@@ -40,6 +40,7 @@ public final class ConductivityScratch {
      * @param ions how many ions a solution may have at most; 0 or more
      */
     public ConductivityScratch(int ions) {
+        int steps = Math.min(ions, STEPS);
         place = new int[ions];
         chargeNumber = new double[ions];
         mobility = new double[ions];
@@ -48,6 +49,10 @@ public final class ConductivityScratch {
         field = new double[ions];
         vector = new double[ions];
         matrix = new double[ions * ions];
-        basis = new double[ions * STEPS];
+        basis = new double[ions * steps];
+        diagonal = new double[steps];
+        beside = new double[steps];
+        inversePivot = new double[steps * RelaxationField.POINTS];
+        weight = new double[steps];
     }
 }

@@ -36,10 +36,15 @@ final class Guess {
                 h = k1 * a / bound;
             }
         }
-        state.values[SpeciationState.LN_ACID] = Math.log(Math.max(h, 1e-16));
-        state.values[SpeciationState.LN_CARBON_DIOXIDE] = Math.log(Math.max(a, 1e-30));
-        state.values[SpeciationState.LN_SULFATE] =
-                Math.log(Math.max(state.totals[Component.SULFATE.place()] / 2, 1e-300));
+        write(state, SpeciationState.ACID, SpeciationState.LN_ACID, Math.max(h, 1e-16));
+        write(state, SpeciationState.CARBON_DIOXIDE, SpeciationState.LN_CARBON_DIOXIDE, Math.max(a, 1e-30));
+        double sulfate = state.totals[Component.SULFATE.place()];
+        write(state, SpeciationState.SULFATE, SpeciationState.LN_SULFATE, Math.max(sulfate / 2, 1e-300));
+    }
+
+    private static void write(SpeciationState state, int activity, int logarithm, double value) {
+        state.values[activity] = value;
+        state.values[logarithm] = Math.log(value);
     }
 
     /** By the species that prevail: strong acid, CO₂ and HCO₃⁻, HCO₃⁻ and CO₃²⁻, or hydroxide. */

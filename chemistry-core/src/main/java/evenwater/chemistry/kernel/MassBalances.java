@@ -106,6 +106,12 @@ final class MassBalances {
         cation(state, Component.CALCIUM.place(), CA, CA_HCO3, inverse, x1, x2, s);
         cation(state, Component.MAGNESIUM.place(), MG, MG_HCO3, inverse, x1, x2, s);
         sodiumAndPotassium(state, x1, x2, s);
+        if (state.hasWeakAcids()) {
+            weakAcids(state, h, inverse);
+        }
+    }
+
+    private static void weakAcids(SpeciationState state, double h, double inverse) {
         for (int[] acid : WEAK) {
             if (state.totals[acid[0]] > 0) {
                 weak(state, acid, h, inverse);

@@ -38,14 +38,20 @@ final class NewtonBalance {
         double u = -values[SpeciationState.LN_ACID];
         double v = values[SpeciationState.LN_CARBON_DIOXIDE];
         double w = values[SpeciationState.LN_SULFATE];
+        double h = values[SpeciationState.ACID];
+        double a = hasCarbon ? values[SpeciationState.CARBON_DIOXIDE] : 0;
+        double s = sulfate > 0 ? values[SpeciationState.SULFATE] : 0;
         double size = Double.MAX_VALUE;
         for (int step = 0; step <= STEPS; step++) {
             values[SpeciationState.ITERATIONS]++;
-            MassBalances.evaluate(state, Math.exp(-u), hasCarbon ? Math.exp(v) : 0, sulfate > 0 ? Math.exp(w) : 0);
+            MassBalances.evaluate(state, h, a, s);
             if (size <= smallStep) {
                 values[SpeciationState.LN_ACID] = -u;
                 values[SpeciationState.LN_CARBON_DIOXIDE] = hasCarbon ? v : Double.NEGATIVE_INFINITY;
                 values[SpeciationState.LN_SULFATE] = w;
+                values[SpeciationState.ACID] = h;
+                values[SpeciationState.CARBON_DIOXIDE] = a;
+                values[SpeciationState.SULFATE] = s;
                 return SpeciationKernel.CONVERGED;
             }
             double aa = sums[MassBalances.AA];
@@ -88,11 +94,16 @@ final class NewtonBalance {
                     || (hasCarbon && Math.abs(v) > FARTHEST_CARBON_DIOXIDE)) {
                 return SpeciationKernel.NO_SUCH_WATER;
             }
+            // what is known stays: no exponential for it
+            h = given.acid ? h : Math.exp(-u);
+            a = given.carbonDioxide || !hasCarbon ? a : Math.exp(v);
+            s = sulfate > 0 ? Math.exp(w) : 0;
         }
         return SpeciationKernel.NOT_CONVERGED;
     }
 
+    /** By comparisons, which cost less than minimum and maximum; NaN stays. */
     private static double cut(double step) {
-        return Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, step));
+        return step > LONGEST_STEP ? LONGEST_STEP : step < -LONGEST_STEP ? -LONGEST_STEP : step;
     }
 }

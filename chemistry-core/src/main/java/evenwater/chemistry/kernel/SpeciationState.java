@@ -10,7 +10,7 @@ public final class SpeciationState {
 
     static final int SPECIES = Species.values().length;
 
-    private TemperatureConstants constants = TemperatureConstants.at(298.15);
+    private TemperatureConstants constants = TemperatureConstants.AT_25_CELSIUS;
     final double[] totals = new double[Component.values().length];
     final double[] gamma = new double[SPECIES];
     /** Molality over the product of activities that make the species, see {@link ConditionalConstants}. */
@@ -30,7 +30,12 @@ public final class SpeciationState {
     static final int ITERATIONS = 5;
     static final int RESIDUAL = 6;
     static final int SPECIES_COUNT = 7;
-    private static final int COUNT = 8;
+    /** Activities, the same as the logarithms say, so that nobody takes their exponentials twice. */
+    static final int ACID = 8;
+
+    static final int CARBON_DIOXIDE = 9;
+    static final int SULFATE = 10;
+    private static final int COUNT = 11;
 
     /** Creates a state at 25 °C without anything dissolved. */
     public SpeciationState() {}
@@ -64,6 +69,10 @@ public final class SpeciationState {
 
     int speciesCount() {
         return (int) values[SPECIES_COUNT];
+    }
+
+    boolean hasWeakAcids() {
+        return values[SPECIES_COUNT] == SPECIES;
     }
 
     /**
@@ -130,7 +139,7 @@ public final class SpeciationState {
      * @return a in mol/kg
      */
     public double carbonDioxideActivity() {
-        return Math.exp(values[LN_CARBON_DIOXIDE]);
+        return values[CARBON_DIOXIDE];
     }
 
     /**
