@@ -45,15 +45,6 @@ public enum Mineral {
     /** Quartz, SiO₂. */
     QUARTZ("quartz", "SiO₂", EquilibriumConstant.QUARTZ, -2, Map.of(Ion.SILICA, 1));
 
-    private static final Map<Ion, Species> FREE = Map.of(
-            Ion.CALCIUM, Species.CALCIUM,
-            Ion.MAGNESIUM, Species.MAGNESIUM,
-            Ion.CARBONATE, Species.CARBONATE,
-            Ion.SULFATE, Species.SULFATE,
-            Ion.FLUORIDE, Species.FLUORIDE,
-            Ion.HYDROXIDE, Species.HYDROXIDE,
-            Ion.SILICA, Species.SILICIC_ACID);
-
     private final String words;
     private final String formula;
     private final EquilibriumConstant constant;
@@ -63,12 +54,21 @@ public enum Mineral {
     @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable map
     private final Map<Ion, Integer> ions;
 
+    /** The free ions as the solver has them, and how many of each. */
+    @SuppressWarnings("ImmutableEnumChecker") // nobody writes to it
+    private final Species[] species;
+
+    @SuppressWarnings("ImmutableEnumChecker") // nobody writes to it
+    private final int[] counts;
+
     Mineral(String words, String formula, EquilibriumConstant constant, int waters, Map<Ion, Integer> ions) {
         this.words = words;
         this.formula = formula;
         this.constant = constant;
         this.waters = waters;
         this.ions = Collections.unmodifiableMap(new TreeMap<>(ions));
+        this.species = this.ions.keySet().stream().map(Free::speciesOf).toArray(Species[]::new);
+        this.counts = this.ions.values().stream().mapToInt(Integer::intValue).toArray();
     }
 
     /**
@@ -93,15 +93,14 @@ public enum Mineral {
         return constant;
     }
 
-    double lnActivityProduct(SpeciationState state, double lnWater) {
-        double sum = waters * lnWater;
-        for (Map.Entry<Ion, Integer> e : ions.entrySet()) {
-            Species species = Objects.requireNonNull(FREE.get(e.getKey()));
-            double molality = state.molality(species);
+    double lnActivityProduct(SpeciationState state, double waterActivity) {
+        double sum = waters == 0 ? 0 : waters * Math.log(waterActivity);
+        for (int i = 0; i < species.length; i++) {
+            double molality = state.molality(species[i]);
             if (!(molality > 0)) {
                 return Double.NEGATIVE_INFINITY;
             }
-            sum += e.getValue() * Math.log(molality * state.gamma(species));
+            sum += counts[i] * Math.log(molality * state.gamma(species[i]));
         }
         return sum;
     }
@@ -110,5 +109,21 @@ public enum Mineral {
     @Override
     public String toString() {
         return words;
+    }
+
+    /** A holder, since constants of an enum are made before its static fields. */
+    private static final class Free {
+        static final Map<Ion, Species> IONS = Map.of(
+                Ion.CALCIUM, Species.CALCIUM,
+                Ion.MAGNESIUM, Species.MAGNESIUM,
+                Ion.CARBONATE, Species.CARBONATE,
+                Ion.SULFATE, Species.SULFATE,
+                Ion.FLUORIDE, Species.FLUORIDE,
+                Ion.HYDROXIDE, Species.HYDROXIDE,
+                Ion.SILICA, Species.SILICIC_ACID);
+
+        static Species speciesOf(Ion ion) {
+            return Objects.requireNonNull(IONS.get(ion));
+        }
     }
 }

@@ -17,6 +17,8 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -51,10 +53,12 @@ public final class Speciation {
 
     private final Water water;
     private final SpeciationState state;
+    private final double waterActivity;
 
-    private Speciation(Water water, SpeciationState state) {
+    private Speciation(Water water, SpeciationState state, double waterActivity) {
         this.water = water;
         this.state = state;
+        this.waterActivity = waterActivity;
     }
 
     /**
@@ -131,9 +135,9 @@ public final class Speciation {
                             + found.toText(Locale.ROOT, 6),
                     found);
         }
-        Speciation solved = new Speciation(water, state);
-        WaterQuantity<Pressure> pressure = solved.partialPressureOfCarbonDioxide();
-        if (pressure.in(ATMOSPHERE) > MOST_ATMOSPHERES) {
+        Speciation solved = new Speciation(water, state, waterActivity(water, state));
+        if (solved.atmospheres() > MOST_ATMOSPHERES) {
+            WaterQuantity<Pressure> pressure = solved.partialPressureOfCarbonDioxide();
             throw new NoAnswerException(
                     "partial pressure of CO₂ must be at most 10 atm to be computed, but would be "
                             + pressure.toText(Locale.ROOT, 4),
@@ -157,7 +161,7 @@ public final class Speciation {
 
     /** The same species, of a water that knows its carbon. */
     Speciation withItsCarbon() {
-        return new Speciation(water.withCarbon(carbon()), state);
+        return new Speciation(water.withCarbon(carbon()), state, waterActivity);
     }
 
     double gammaOf(Species species) {
@@ -223,8 +227,12 @@ public final class Speciation {
      * @return pressure in atm; that of the open air is some 420e-6 atm
      */
     public WaterQuantity<Pressure> partialPressureOfCarbonDioxide() {
+        return WaterUnits.pressure(atmospheres(), ATMOSPHERE);
+    }
+
+    private double atmospheres() {
         double henry = Math.exp(state.lnConstant(EquilibriumConstant.CARBON_DIOXIDE_GAS));
-        return WaterUnits.pressure(state.carbonDioxideActivity() / henry, ATMOSPHERE);
+        return state.carbonDioxideActivity() / henry;
     }
 
     /**
@@ -252,7 +260,13 @@ public final class Speciation {
      * @return such as Cl⁻ and NO₃⁻, in the order of the ions; may hold neutral solutes
      */
     public List<Ion> spectatorIons() {
-        return water.ions().stream().filter(SolverInput::isSpectator).toList();
+        List<Ion> spectators = new ArrayList<>();
+        for (Ion ion : water.ions()) {
+            if (SolverInput.isSpectator(ion)) {
+                spectators.add(ion);
+            }
+        }
+        return Collections.unmodifiableList(spectators);
     }
 
     /**
@@ -277,7 +291,7 @@ public final class Speciation {
      *     of its ions
      */
     public OptionalDouble saturationIndex(Mineral mineral) {
-        double ln = mineral.lnActivityProduct(state, Math.log(waterActivity())) - state.lnConstant(mineral.constant());
+        double ln = mineral.lnActivityProduct(state, waterActivity) - state.lnConstant(mineral.constant());
         return Double.isInfinite(ln) ? OptionalDouble.empty() : OptionalDouble.of(ln / LN_10);
     }
 
@@ -288,6 +302,10 @@ public final class Speciation {
      * @see "R. M. Garrels and C. L. Christ, Solutions, Minerals, and Equilibria, Harper and Row, New York 1965 (from memory)"
      */
     public double waterActivity() {
+        return waterActivity;
+    }
+
+    private static double waterActivity(Water water, SpeciationState state) {
         double sum = SolverInput.inertAmount(water);
         for (Species species : SPECIES) {
             sum += state.molality(species);

@@ -12,11 +12,12 @@ import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
@@ -89,7 +90,13 @@ public final class Water {
      * @return reference forms with an amount above 0, in the order of the ions
      */
     public List<Ion> ions() {
-        return Stream.of(balance.ions()).filter(ion -> balance.total(ion) > 0).toList();
+        List<Ion> present = new ArrayList<>(balance.ions().length);
+        for (int i = 0; i < balance.ions().length; i++) {
+            if (balance.at(i) > 0) {
+                present.add(balance.ions()[i]);
+            }
+        }
+        return Collections.unmodifiableList(present);
     }
 
     /**
