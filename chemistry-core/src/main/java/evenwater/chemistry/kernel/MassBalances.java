@@ -69,8 +69,11 @@ final class MassBalances {
 
     private MassBalances() {}
 
-    /** Writes molalities, sums and derivatives; h and a in activities, s in activity, all in mol/kg; a and s may be 0. */
-    static void evaluate(SpeciationState state, double h, double a, double s) {
+    /**
+     * Writes the sums, with derivatives where another step of Newton's method follows and molalities where none does; h, a and s are
+     * activities in mol/kg; a and s may be 0.
+     */
+    static void evaluate(SpeciationState state, double h, double a, double s, boolean derivatives) {
         double[] q = state.conditional;
         double[] m = state.molality;
         double[] sums = state.sums;
@@ -85,27 +88,30 @@ final class MassBalances {
         double co3 = q[CO3] * x2;
         double so4 = q[SO4] * s;
         double hso4 = q[HSO4] * s * h;
-        m[H] = hydrogen;
-        m[OH] = hydroxide;
-        m[CO2] = co2;
-        m[HCO3] = hco3;
-        m[CO3] = co3;
-        m[SO4] = so4;
-        m[HSO4] = hso4;
+        if (!derivatives) {
+            m[H] = hydrogen;
+            m[OH] = hydroxide;
+            m[CO2] = co2;
+            m[HCO3] = hco3;
+            m[CO3] = co3;
+            m[SO4] = so4;
+            m[HSO4] = hso4;
+        }
         sums[ALKALINITY] = hydroxide + hco3 + 2 * co3 - hydrogen - hso4;
         sums[GROSS_ALKALINITY] = hydroxide + hco3 + 2 * co3 + hydrogen + hso4;
         sums[CARBON] = co2 + hco3 + co3;
         sums[SULFATE] = so4 + hso4;
-        sums[AA] = hydroxide + hco3 + 4 * co3 + hydrogen + hso4;
-        sums[AC] = hco3 + 2 * co3;
-        sums[AS] = -hso4;
-        sums[CC] = co2 + hco3 + co3;
-        sums[CS] = 0;
-        sums[SS] = so4 + hso4;
-
-        cation(state, Component.CALCIUM.place(), CA, CA_HCO3, inverse, x1, x2, s);
-        cation(state, Component.MAGNESIUM.place(), MG, MG_HCO3, inverse, x1, x2, s);
-        sodiumAndPotassium(state, x1, x2, s);
+        if (derivatives) {
+            sums[AA] = hydroxide + hco3 + 4 * co3 + hydrogen + hso4;
+            sums[AC] = hco3 + 2 * co3;
+            sums[AS] = -hso4;
+            sums[CC] = co2 + hco3 + co3;
+            sums[CS] = 0;
+            sums[SS] = so4 + hso4;
+        }
+        cation(state, Component.CALCIUM.place(), CA, CA_HCO3, inverse, x1, x2, s, derivatives);
+        cation(state, Component.MAGNESIUM.place(), MG, MG_HCO3, inverse, x1, x2, s, derivatives);
+        sodiumAndPotassium(state, x1, x2, s, derivatives);
         if (state.hasWeakAcids()) {
             weakAcids(state, h, inverse);
         }
@@ -121,7 +127,15 @@ final class MassBalances {
 
     /** Calcium or magnesium, whose four pairs stand one after the other: with HCO₃⁻, CO₃²⁻, SO₄²⁻, OH⁻. */
     private static void cation(
-            SpeciationState state, int component, int free, int pairs, double inverse, double x1, double x2, double s) {
+            SpeciationState state,
+            int component,
+            int free,
+            int pairs,
+            double inverse,
+            double x1,
+            double x2,
+            double s,
+            boolean derivatives) {
         double[] q = state.conditional;
         double[] m = state.molality;
         double bicarbonate = q[pairs] * x1;
@@ -131,11 +145,13 @@ final class MassBalances {
         double total = state.totals[component];
         double fraction = 1 / (1 + bicarbonate + carbonate + sulfate + hydroxide);
         double n = total * fraction;
-        m[free] = n;
-        m[pairs] = bicarbonate * n;
-        m[pairs + 1] = carbonate * n;
-        m[pairs + 2] = sulfate * n;
-        m[pairs + 3] = hydroxide * n;
+        if (!derivatives) {
+            m[free] = n;
+            m[pairs] = bicarbonate * n;
+            m[pairs + 1] = carbonate * n;
+            m[pairs + 2] = sulfate * n;
+            m[pairs + 3] = hydroxide * n;
+        }
         double alkalinity = bicarbonate + 2 * carbonate + hydroxide;
         double carbon = bicarbonate + carbonate;
         double[] sums = state.sums;
@@ -143,15 +159,17 @@ final class MassBalances {
         sums[GROSS_ALKALINITY] += n * alkalinity;
         sums[CARBON] += n * carbon;
         sums[SULFATE] += n * sulfate;
-        sums[AA] += n * (bicarbonate + 4 * carbonate + hydroxide - alkalinity * alkalinity * fraction);
-        sums[AC] += n * (bicarbonate + 2 * carbonate - alkalinity * carbon * fraction);
-        sums[AS] -= n * alkalinity * sulfate * fraction;
-        sums[CC] += n * (carbon - carbon * carbon * fraction);
-        sums[CS] -= n * carbon * sulfate * fraction;
-        sums[SS] += n * (sulfate - sulfate * sulfate * fraction);
+        if (derivatives) {
+            sums[AA] += n * (bicarbonate + 4 * carbonate + hydroxide - alkalinity * alkalinity * fraction);
+            sums[AC] += n * (bicarbonate + 2 * carbonate - alkalinity * carbon * fraction);
+            sums[AS] -= n * alkalinity * sulfate * fraction;
+            sums[CC] += n * (carbon - carbon * carbon * fraction);
+            sums[CS] -= n * carbon * sulfate * fraction;
+            sums[SS] += n * (sulfate - sulfate * sulfate * fraction);
+        }
     }
 
-    private static void sodiumAndPotassium(SpeciationState state, double x1, double x2, double s) {
+    private static void sodiumAndPotassium(SpeciationState state, double x1, double x2, double s, boolean derivatives) {
         double[] q = state.conditional;
         double[] m = state.molality;
         double[] sums = state.sums;
@@ -160,28 +178,36 @@ final class MassBalances {
         double sulfate = q[NA_SO4] * s;
         double fraction = 1 / (1 + bicarbonate + carbonate + sulfate);
         double n = state.totals[Component.SODIUM.place()] * fraction;
-        m[NA] = n;
-        m[NA_HCO3] = bicarbonate * n;
-        m[NA_CO3] = carbonate * n;
-        m[NA_SO4] = sulfate * n;
+        if (!derivatives) {
+            m[NA] = n;
+            m[NA_HCO3] = bicarbonate * n;
+            m[NA_CO3] = carbonate * n;
+            m[NA_SO4] = sulfate * n;
+        }
         double alkalinity = bicarbonate + 2 * carbonate;
         double carbon = bicarbonate + carbonate;
         sums[ALKALINITY] += n * alkalinity;
         sums[GROSS_ALKALINITY] += n * alkalinity;
         sums[CARBON] += n * carbon;
-        sums[AA] += n * (bicarbonate + 4 * carbonate - alkalinity * alkalinity * fraction);
-        sums[AC] += n * (alkalinity - alkalinity * carbon * fraction);
-        sums[AS] -= n * alkalinity * sulfate * fraction;
-        sums[CC] += n * (carbon - carbon * carbon * fraction);
-        sums[CS] -= n * carbon * sulfate * fraction;
+        if (derivatives) {
+            sums[AA] += n * (bicarbonate + 4 * carbonate - alkalinity * alkalinity * fraction);
+            sums[AC] += n * (alkalinity - alkalinity * carbon * fraction);
+            sums[AS] -= n * alkalinity * sulfate * fraction;
+            sums[CC] += n * (carbon - carbon * carbon * fraction);
+            sums[CS] -= n * carbon * sulfate * fraction;
+        }
 
         double withPotassium = q[K_SO4] * s;
         double ofPotassium = 1 / (1 + withPotassium);
         double potassium = state.totals[Component.POTASSIUM.place()] * ofPotassium;
-        m[K] = potassium;
-        m[K_SO4] = withPotassium * potassium;
+        if (!derivatives) {
+            m[K] = potassium;
+            m[K_SO4] = withPotassium * potassium;
+        }
         sums[SULFATE] += n * sulfate + withPotassium * potassium;
-        sums[SS] += n * (sulfate - sulfate * sulfate * fraction) + withPotassium * potassium * ofPotassium;
+        if (derivatives) {
+            sums[SS] += n * (sulfate - sulfate * sulfate * fraction) + withPotassium * potassium * ofPotassium;
+        }
     }
 
     private static void weak(SpeciationState state, int[] places, double h, double inverse) {

@@ -44,7 +44,7 @@ final class NewtonBalance {
         double size = Double.MAX_VALUE;
         for (int step = 0; step <= STEPS; step++) {
             values[SpeciationState.ITERATIONS]++;
-            MassBalances.evaluate(state, h, a, s);
+            MassBalances.evaluate(state, h, a, s, !(size <= smallStep));
             if (size <= smallStep) {
                 values[SpeciationState.LN_ACID] = -u;
                 values[SpeciationState.LN_CARBON_DIOXIDE] = hasCarbon ? v : Double.NEGATIVE_INFINITY;

@@ -80,11 +80,17 @@ final class SelfConsistency {
 
     private static double ionicStrength(SpeciationState state) {
         double[] m = state.molality;
-        double sum = state.values[SpeciationState.INERT];
+        double even = state.values[SpeciationState.INERT];
+        double odd = 0; // two sums wait for each other less than one
         int count = state.speciesCount();
-        for (int i = 0; i < count; i++) {
-            sum += CHARGE_SQUARED[i] * m[i];
+        int i = 0;
+        for (; i + 1 < count; i += 2) {
+            even += CHARGE_SQUARED[i] * m[i];
+            odd += CHARGE_SQUARED[i + 1] * m[i + 1];
         }
-        return sum / 2;
+        if (i < count) {
+            even += CHARGE_SQUARED[i] * m[i];
+        }
+        return (even + odd) / 2;
     }
 }
