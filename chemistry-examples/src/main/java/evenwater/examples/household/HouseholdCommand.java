@@ -171,6 +171,7 @@ final class HouseholdCommand implements Callable<String> {
             House house = own && nothingSaid
                     ? household().house()
                     : nothingSaid && !hardnessKnown ? House.NOTHING : treatments.house();
+            treatments.refuseWithoutCarbon(source);
             return new HouseholdReport(
                             name, report, source, house, speech(), !own && nothingSaid, treatments.isRecoveryAssumed())
                     .text();

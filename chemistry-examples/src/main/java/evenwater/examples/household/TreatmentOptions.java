@@ -1,8 +1,10 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.Hardness;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -103,6 +105,19 @@ final class TreatmentOptions {
         }
         if (membrane == null && (recovery != null || blend != null || !rejections.isEmpty())) {
             throw new UsageException("--recovery, --blend and --reject need --reverse-osmosis");
+        }
+    }
+
+    /** A neutralizer dissolves as much as the CO₂ takes, and the pH tells the CO₂: says why it does not. */
+    void refuseWithoutCarbon(Interpretation source) {
+        if (neutralizer != null && source.water().carbon().isEmpty()) {
+            throw new UsageException(
+                    "--neutralizer: "
+                            + Stream.concat(source.findings().stream(), source.assumptions().stream())
+                                    .filter(sentence -> sentence.startsWith("pH ") && sentence.contains(" not used: "))
+                                    .findFirst()
+                                    .orElse(
+                                            "the report must state pH and alkalinity: the CO₂ that dissolves calcite follows from them"));
         }
     }
 

@@ -126,8 +126,8 @@ class AcidWellTest {
     Stream<DynamicTest> whatCannotBeIsRefusedInOneLine() {
         return Stream.of(
                         List.of(
-                                "--neutralizer: pH of this water is unknown: it states neither inorganic carbon nor a "
-                                        + "measured pH (a change or blend drops one)",
+                                "--neutralizer: the report must state pH and alkalinity: the CO₂ that dissolves calcite "
+                                        + "follows from them",
                                 "--neutralizer",
                                 "calcite"),
                         List.of(
@@ -159,6 +159,17 @@ class AcidWellTest {
                     assertEquals("", run.out());
                     assertEquals(line.get(0) + "\n", run.err());
                 }));
+    }
+
+    @Test
+    void aPHThatTellsNoCarbonIsNamedWithItsReason() {
+        Run acid = Run.on(
+                folder, WELL.replace("alkalinity,20", "alkalinity,-30") + "pH,3.5,,\n", "--neutralizer", "calcite");
+        assertEquals(2, acid.exitCode());
+        assertTrue(acid.err().startsWith("--neutralizer: pH 3.5 not used: no water with these ions "), acid::err);
+        Run hot = Run.on(
+                folder, WELL.replace("temperature,11", "temperature,51") + "pH,6,,\n", "--neutralizer", "calcite");
+        assertEquals("--neutralizer: pH 6.0 not used: no equilibrium is computed above 50 °C\n", hot.err());
     }
 
     @Test
