@@ -103,4 +103,15 @@ class CalciumCarbonateIndicesTest {
                 List.of(),
                 () -> CarbonDioxideRule.of(Speciation.of(Water.pure())).error());
     }
+
+    /** By hand: 3 · 4 · 10^(7 − 6.6) = 30.14 mg/L for 4 °dKH and pH 6.6. */
+    @Test
+    void theRuleOfAquaristsByHand() {
+        Water water = Water.builder()
+                .total(Ion.SODIUM, mmol(4 / 2.8039))
+                .alkalinity(Alkalinity.of(4, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS))
+                .measuredPH(6.6)
+                .build();
+        assertEquals(30.14, CarbonDioxideRule.of(Speciation.of(water)).byRule().getValue(), 0.01);
+    }
 }

@@ -255,6 +255,14 @@ class CalculatedConductivityTest {
                 "ionic strength must be at most 500 mmol/L for the conductivity of Standard Methods 2510, but is 501 mmol/L",
                 List.of(mmol(501)),
                 () -> CalculatedConductivity.byStandardMethods2510(brine));
+        Water gypsum = Water.builder() // ½ (4 · 130 + 4 · 130)
+                .total(Ion.CALCIUM, mmol(130))
+                .total(Ion.SULFATE, mmol(130))
+                .build();
+        Refused.withoutAnswer(
+                "ionic strength must be at most 500 mmol/L for the conductivity of Standard Methods 2510, but is 520 mmol/L",
+                List.of(mmol(520)),
+                () -> CalculatedConductivity.byStandardMethods2510(gypsum));
         Refused.argument(
                 "temperature of a speciation must be from 0 °C to 50 °C, but was 51 °C",
                 () -> CalculatedConductivity.at(brine, celsius(51)));

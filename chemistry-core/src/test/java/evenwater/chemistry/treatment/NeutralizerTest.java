@@ -1,7 +1,9 @@
 package evenwater.chemistry.treatment;
 
 import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LITRE;
+import static evenwater.chemistry.testing.Amounts.hardnessOf;
 import static evenwater.chemistry.testing.Amounts.mmol;
+import static evenwater.chemistry.testing.Amounts.of;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +14,7 @@ import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.testing.Amounts;
 import evenwater.chemistry.testing.ComputedWaters;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Water;
@@ -76,6 +79,20 @@ class NeutralizerTest {
         assertEquals(all / 2, half.dissolved(acid(5.9)).in(MILLIMOLE_PER_LITRE), 1e-12);
         Water measured = Neutralizer.withCalcite().toPH(7.2).treat(acid(5.9));
         assertEquals(7.2, Speciation.of(measured).pH(), 1e-9);
+    }
+
+    @Test
+    void whatDissolvesIsCalciteAndMagnesiaTogether() {
+        Water well = Water.builder()
+                .total(Ion.SODIUM, mmol(0.4))
+                .alkalinity(Amounts.alkalinity(0.4))
+                .measuredPH(6.0)
+                .build();
+        Neutralizer filter = Neutralizer.withCalcite().withMagnesia(0.3);
+        Water treated = filter.treat(well);
+        double dissolved = filter.dissolved(well).getValue();
+        assertEquals(dissolved, hardnessOf(treated), 1e-9);
+        assertEquals(0.3 * dissolved, of(Ion.MAGNESIUM, treated), 1e-9);
     }
 
     /** Calcite stops at saturation; what raises the pH further is magnesia alone. */
