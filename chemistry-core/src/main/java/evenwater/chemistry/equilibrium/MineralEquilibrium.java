@@ -27,10 +27,10 @@ import javax.measure.quantity.Pressure;
 public final class MineralEquilibrium {
 
     /** Far beyond what any of the minerals dissolves to, in mmol/L. */
-    /** mmol/L of carbon that no mineral exhausts. */
-    private static final double PLENTY = 10_000;
-
     private static final double MOST = 300;
+
+    /** Carbon that no mineral exhausts, in mmol/L. */
+    private static final double PLENTY = 10_000;
 
     /** A water keeps this share of what it could drop, so that its index stays a number. */
     private static final double LEFT = 1e-12;

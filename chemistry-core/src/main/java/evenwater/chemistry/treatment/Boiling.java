@@ -12,7 +12,6 @@ import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
-import evenwater.chemistry.water.Change;
 import evenwater.chemistry.water.Water;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -32,11 +31,8 @@ public final class Boiling implements Treatment {
 
     private static final WaterQuantity<Temperature> BOILING_POINT = WaterUnits.temperature(100, WaterUnits.CELSIUS);
 
-    /** In atm: where CO₂ begins to leave; less than that of most wells, since at its start little drops. */
-    private static final double MOST_ON_THE_WAY = 420e-6;
-
-    /** mmol/L of carbon that dropping calcite does not exhaust; the gas sets it anew. */
-    private static final double PLENTY = 10_000;
+    /** Where the way down begins, in atm: the open air. Above it less drops, so nothing is missed. */
+    private static final double BEGINNING = 420e-6;
 
     private final WaterQuantity<Pressure> carbonDioxide;
     private final double concentration;
@@ -89,9 +85,7 @@ public final class Boiling implements Treatment {
      */
     public AmountConcentration dropped(Water source) {
         Water hot = hot(source);
-        double before = hot.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE);
-        double after = boiled(hot).total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE);
-        return AmountConcentration.of(before - after, MILLIMOLE_PER_LITRE);
+        return AmountConcentration.of(calcium(hot) - calcium(boiled(hot)), MILLIMOLE_PER_LITRE);
     }
 
     private Water hot(Water source) {
@@ -106,41 +100,32 @@ public final class Boiling implements Treatment {
      */
     private Water boiled(Water hot) {
         double end = carbonDioxide.in(ATMOSPHERE);
-        double most = 0;
-        for (double pressure = Math.max(end, MOST_ON_THE_WAY); ; pressure = Math.max(end, pressure / 2)) {
-            double drops = dropping(hot, pressure);
-            if (drops < most) {
+        Water poured = hot;
+        for (double pressure = Math.max(end, BEGINNING); ; pressure = Math.max(end, pressure / 2)) {
+            Water here = withoutCalcite(hot, WaterUnits.pressure(pressure, ATMOSPHERE));
+            if (calcium(here) > calcium(poured)) {
                 break;
             }
-            most = drops;
+            poured = here;
             if (pressure == end) {
                 break;
             }
         }
-        Water poured = most > 0
-                ? hot.withCarbon(AmountConcentration.of(PLENTY, MILLIMOLE_PER_LITRE))
-                        .plus(calcite(-most))
-                : hot;
         return GasExchange.equilibrated(poured, carbonDioxide);
     }
 
-    /** mmol/L of calcite between the water in equilibrium with the gas alone and with calcite as well; 0 where none drops. */
-    private static double dropping(Water hot, double atmospheres) {
-        WaterQuantity<Pressure> gas = WaterUnits.pressure(atmospheres, ATMOSPHERE);
-        boolean drops = Speciation.extrapolated(GasExchange.equilibrated(hot, gas), ActivityLaw.TRUESDELL_JONES)
+    /** The water under a gas, after as much calcite has dropped as it cannot hold. */
+    private static Water withoutCalcite(Water hot, WaterQuantity<Pressure> gas) {
+        Water open = GasExchange.equilibrated(hot, gas);
+        boolean drops = Speciation.extrapolated(open, ActivityLaw.TRUESDELL_JONES)
                         .saturationIndex(Mineral.CALCITE)
                         .orElse(-1)
                 > 0;
-        return drops
-                ? hot.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE)
-                        - MineralEquilibrium.saturated(hot, Mineral.CALCITE, gas)
-                                .total(Ion.CALCIUM)
-                                .in(MILLIMOLE_PER_LITRE)
-                : 0;
+        return drops ? MineralEquilibrium.saturated(hot, Mineral.CALCITE, gas) : open;
     }
 
-    private static Change calcite(double millimoles) {
-        return MineralEquilibrium.dissolving(Mineral.CALCITE, AmountConcentration.of(millimoles, MILLIMOLE_PER_LITRE));
+    private static double calcium(Water water) {
+        return water.total(Ion.CALCIUM).in(MILLIMOLE_PER_LITRE);
     }
 
     /**

@@ -46,6 +46,7 @@ final class ConductivityChecks {
         checks.add(calciumChloride("0.01", "1203.0"));
         checks.add(calciumChloride("0.1", "10241"));
         checks.addAll(mixedWater());
+        checks.add(teaspoon());
         return new Topic(
                 "Conductivity: from the ions",
                 "The law of Onsager and Fuoss for mixtures, on ions and pairs; a law is allowed 2 % of a standard and 3 % of a salt. At 25 °C "
@@ -87,6 +88,18 @@ final class ConductivityChecks {
             default -> throw new IllegalArgumentException(salt);
         }
         return solution.solved(Given.ALKALINITY_AND_CARBON, 0, 0).conductivity();
+    }
+
+    /** The spoon holds 5.7 to 6.2 g, so the figure is open by 5 %. */
+    private static PublishedCheck teaspoon() {
+        double molesPerLitre = 6 / 58.44 / 3.785411784;
+        return new Result(
+                        "teaspoon",
+                        "6 g of table salt in a US gallon, on a meter of factor 0.7",
+                        "ppm",
+                        0.7 * salt("NaCl", molesPerLitre))
+                .against(Figure.within("2120", "106"), Source.METER_MAKERS, Status.COMMON_PRACTICE)
+                .remarking("a level teaspoon holds 5.7 to 6.2 g");
     }
 
     private static List<PublishedCheck> mixedWater() {

@@ -45,6 +45,9 @@ final class CautionSection {
     private Set<String> applying() {
         Set<String> apply = new LinkedHashSet<>();
         apply.add("always");
+        if (house.neutralizer().isPresent()) {
+            apply.add("neutralizer");
+        }
         if (house.softener().isPresent()) {
             apply.add("softener");
             apply.add(house.usesPotassium() ? "potassium" : "sodium");

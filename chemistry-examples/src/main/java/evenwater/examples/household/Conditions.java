@@ -24,7 +24,7 @@ import javax.measure.Unit;
 /** pH, CO₂, saturation, conductivity and meter readings behind a stage, over everything that the report leaves open. */
 final class Conditions {
 
-    /** What a meter of the trade has; the other is the usual one of simple meters. */
+    /** The factor of most simple meters, and that of the mixture called 442. */
     private static final List<FactorMeter> METERS = List.of(FactorMeter.SCALE_500, FactorMeter.SCALE_700);
 
     private final Stages stages;

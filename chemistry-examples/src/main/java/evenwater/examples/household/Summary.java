@@ -33,7 +33,7 @@ final class Summary {
             "alkalinity, " + speech.alkalinity(),
             "sodium, mg/L",
             "pH",
-            "µS/cm"
+            "µS/cm at 25 °C"
         });
         Conditions conditions = new Conditions(stages);
         for (int stage = 0; stage <= stages.last(); stage++) {

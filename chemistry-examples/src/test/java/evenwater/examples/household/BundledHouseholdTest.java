@@ -26,7 +26,7 @@ class BundledHouseholdTest {
     @TestFactory
     Stream<DynamicTest> itSays() {
         return Stream.of(
-                        "in short hardness, °dH alkalinity, °dKH sodium, mg/L pH µS/cm",
+                        "in short hardness, °dH alkalinity, °dKH sodium, mg/L pH µS/cm at 25 °C",
                         "behind potassium bicarbonate 5.72 3.06 7.88 to 7.98",
                         "Measured: hardness 22 gr/gal as CaCO3; calcium 104 mg/L as Ca; alkalinity 14.5 °dH; pH 7.6;",
                         "hardness in gr/gal read as grain per US gallon, as the softening trade does",
