@@ -38,12 +38,11 @@ class LongRunPropertiesTest {
     void chargeBalancesAfterAThousandOperations(
             @ForAll("waters") Water start, @ForAll("waters") Water other, @ForAll Random random) {
         Water water = start;
+        double most = chargesIn(start);
         for (int i = 0; i < ENTRIES; i++) {
             water = operate(water, other, random);
-            assertEquals(
-                    0,
-                    water.netCharge().in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE),
-                    1e-12 * chargesIn(water));
+            most = Math.max(most, chargesIn(water)); // what takes nearly all out again leaves the rounding of the whole
+            assertEquals(0, water.netCharge().in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE), 1e-12 * most);
             for (Ion ion : water.balance().ions()) {
                 assertTrue(water.balance().total(ion) >= 0, ion::symbol);
             }
