@@ -1,5 +1,7 @@
 package evenwater.chemistry.kernel;
 
+import java.util.stream.IntStream;
+
 /** How an activity coefficient follows from the ionic strength. */
 public enum ActivityLaw {
 
@@ -23,13 +25,20 @@ public enum ActivityLaw {
     private static final int[] ALIKE = new int[SPECIES.length];
 
     private static final int[] CHARGE = new int[SPECIES.length];
+    private static final double[] CHARGE_SQUARED = new double[SPECIES.length];
     private static final double[] SIZE = new double[SPECIES.length];
     private static final double[] SLOPE = new double[SPECIES.length];
+
+    /** The species that take an exponential of their own, and those that do not. */
+    private static final int[] OWN;
+
+    private static final int[] SHARED;
 
     static {
         for (int i = 0; i < SPECIES.length; i++) {
             Species s = SPECIES[i];
             CHARGE[i] = Math.abs(s.chargeNumber());
+            CHARGE_SQUARED[i] = (double) CHARGE[i] * CHARGE[i];
             SIZE[i] = s.sizeInAngstrom();
             SLOPE[i] = s.slopeInKilogramPerMole() * LN_10;
             ALIKE[i] = i;
@@ -39,6 +48,14 @@ public enum ActivityLaw {
                 }
             }
         }
+        OWN = placesOf(true);
+        SHARED = placesOf(false);
+    }
+
+    private static int[] placesOf(boolean own) {
+        return IntStream.range(0, SPECIES.length)
+                .filter(i -> own == (CHARGE[i] != 0 && ALIKE[i] == i))
+                .toArray();
     }
 
     /**
@@ -81,21 +98,35 @@ public enum ActivityLaw {
     void fill(double ionicStrength, double a, double b, double[] gamma, int count) {
         double s = Math.sqrt(ionicStrength);
         double neutral = Math.exp(LN_NEUTRAL * ionicStrength);
-        double davies = this == DAVIES ? Math.exp(-a * (s / (1 + s) - 0.3 * ionicStrength)) : 0;
+        if (this == DAVIES) {
+            double single = Math.exp(-a * (s / (1 + s) - 0.3 * ionicStrength));
+            for (int i = 0; i < count; i++) {
+                gamma[i] = CHARGE[i] == 0 ? neutral : toTheSquareOf(CHARGE[i], single);
+            }
+            return;
+        }
         double limiting = -a * s;
         double bs = b * s;
-        for (int i = 0; i < count; i++) {
-            int z = CHARGE[i];
-            int alike = ALIKE[i];
-            if (z == 0) {
-                gamma[i] = neutral;
-            } else if (this == DAVIES) {
-                gamma[i] = toTheSquareOf(z, davies);
-            } else if (alike < i) {
-                gamma[i] = toTheSquareOf(z, gamma[alike]);
-            } else {
-                gamma[i] = Math.exp(z * z * limiting / (1 + bs * SIZE[i]) + SLOPE[i] * ionicStrength);
-            }
+        for (int i = 0; i < count; i++) { // all divisions in one plain loop, which a compiler takes several at a time
+            gamma[i] = CHARGE_SQUARED[i] * limiting / (1 + bs * SIZE[i]) + SLOPE[i] * ionicStrength;
+        }
+        exponentials(gamma, count);
+        shared(gamma, count, neutral);
+    }
+
+    /** A small method of its own, which a compiler treats alike in every run. */
+    private static void exponentials(double[] gamma, int count) {
+        int[] own = OWN;
+        for (int k = 0; k < own.length && own[k] < count; k++) {
+            gamma[own[k]] = Math.exp(gamma[own[k]]);
+        }
+    }
+
+    private static void shared(double[] gamma, int count, double neutral) {
+        int[] places = SHARED;
+        for (int k = 0; k < places.length && places[k] < count; k++) {
+            int i = places[k];
+            gamma[i] = CHARGE[i] == 0 ? neutral : toTheSquareOf(CHARGE[i], gamma[ALIKE[i]]);
         }
     }
 

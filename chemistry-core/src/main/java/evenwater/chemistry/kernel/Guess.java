@@ -6,6 +6,8 @@ final class Guess {
     /** Least concentration for a first guess, in mol/kg; keeps logarithms finite. */
     private static final double LITTLE = 1e-12;
 
+    private static final double LN_10 = Math.log(10);
+
     private Guess() {}
 
     static void write(SpeciationState state, Given given, double first, double second) {
@@ -16,7 +18,7 @@ final class Guess {
         double a;
         switch (given) {
             case PH_AND_ALKALINITY, PH_AND_CARBON, PH_AND_CARBON_DIOXIDE -> {
-                h = Math.exp(-first * Math.log(10));
+                h = Math.exp(-first * LN_10);
                 double perAcid = k1 / h * (1 + 2 * k2 / h);
                 a = given == Given.PH_AND_ALKALINITY
                         ? Math.max(LITTLE, second - kw / h + h) / perAcid
@@ -36,7 +38,12 @@ final class Guess {
                 h = k1 * a / bound;
             }
         }
-        write(state, SpeciationState.ACID, SpeciationState.LN_ACID, Math.max(h, 1e-16));
+        if (given.acid) { // known, and no logarithm for it
+            state.values[SpeciationState.ACID] = h;
+            state.values[SpeciationState.LN_ACID] = -first * LN_10;
+        } else {
+            write(state, SpeciationState.ACID, SpeciationState.LN_ACID, Math.max(h, 1e-16));
+        }
         write(state, SpeciationState.CARBON_DIOXIDE, SpeciationState.LN_CARBON_DIOXIDE, Math.max(a, 1e-30));
         double sulfate = state.totals[Component.SULFATE.place()];
         write(state, SpeciationState.SULFATE, SpeciationState.LN_SULFATE, Math.max(sulfate / 2, 1e-300));

@@ -80,17 +80,21 @@ final class SelfConsistency {
 
     private static double ionicStrength(SpeciationState state) {
         double[] m = state.molality;
-        double even = state.values[SpeciationState.INERT];
-        double odd = 0; // two sums wait for each other less than one
+        double sum0 = state.values[SpeciationState.INERT];
+        double sum1 = 0; // four sums wait for each other less than one
+        double sum2 = 0;
+        double sum3 = 0;
         int count = state.speciesCount();
         int i = 0;
-        for (; i + 1 < count; i += 2) {
-            even += CHARGE_SQUARED[i] * m[i];
-            odd += CHARGE_SQUARED[i + 1] * m[i + 1];
+        for (; i + 3 < count; i += 4) {
+            sum0 += CHARGE_SQUARED[i] * m[i];
+            sum1 += CHARGE_SQUARED[i + 1] * m[i + 1];
+            sum2 += CHARGE_SQUARED[i + 2] * m[i + 2];
+            sum3 += CHARGE_SQUARED[i + 3] * m[i + 3];
         }
-        if (i < count) {
-            even += CHARGE_SQUARED[i] * m[i];
+        for (; i < count; i++) {
+            sum0 += CHARGE_SQUARED[i] * m[i];
         }
-        return (even + odd) / 2;
+        return (sum0 + sum1 + (sum2 + sum3)) / 2;
     }
 }
