@@ -6,6 +6,7 @@ module evenwater.chemistry {
 
     exports evenwater.chemistry.analysis;
     exports evenwater.chemistry.equilibrium;
+    exports evenwater.chemistry.exchange;
     exports evenwater.chemistry.instrument;
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.quantity;

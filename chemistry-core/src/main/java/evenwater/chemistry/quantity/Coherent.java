@@ -13,6 +13,7 @@ enum Coherent {
     SIEMENS_PER_METRE,
     CUBIC_METRE_PER_SECOND,
     CUBIC_METRE,
+    METRE,
     KILOGRAM,
     KELVIN,
     PASCAL,
@@ -27,6 +28,7 @@ enum Coherent {
             case SIEMENS_PER_METRE -> Units.SIEMENS.divide(Units.METRE);
             case CUBIC_METRE_PER_SECOND -> Units.CUBIC_METRE.divide(Units.SECOND);
             case CUBIC_METRE -> Units.CUBIC_METRE;
+            case METRE -> Units.METRE;
             case KILOGRAM -> Units.KILOGRAM;
             case KELVIN -> Units.KELVIN;
             case PASCAL -> Units.PASCAL;

@@ -72,7 +72,8 @@ final class WaterUnitNames {
             .unit(WaterUnits.PERCENT, "percent", "per cent")
             .unit(WaterUnits.ONE, "1")
             .unit(WaterUnits.MILLIGRAM_PER_KILOGRAM, "ppm")
-            .unit(WaterUnits.GRAM_PER_KILOGRAM);
+            .unit(WaterUnits.GRAM_PER_KILOGRAM)
+            .unit(WaterUnits.GRAIN_PER_POUND, "grains/lb", "grains per pound", "gr/lb");
 
     private WaterUnitNames() {}
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
@@ -61,6 +62,15 @@ public final class WaterUnits {
     /** US cup: 1/16 US gallon. */
     public static final Unit<Volume> US_CUP =
             volume("cup(US)", "[cup_us]", US_GALLON_IN_1E_9_LITRE, 16_000_000_000_000L);
+
+    /** Metre. */
+    public static final Unit<Length> METRE = length("m", "m", 1, 1);
+
+    /** Millimetre. */
+    public static final Unit<Length> MILLIMETRE = length("mm", "mm", 1, 1000);
+
+    /** Inch: exactly 25.4 mm. */
+    public static final Unit<Length> INCH = length("in", "[in_i]", 254, 10_000);
 
     /** Gram. */
     public static final Unit<Mass> GRAM = mass("g", "g", 1, 1000);
@@ -129,6 +139,9 @@ public final class WaterUnits {
 
     /** Milligram per kilogram: parts per million by mass; needs a density to become mg/L. */
     public static final Unit<Dimensionless> MILLIGRAM_PER_KILOGRAM = share("mg/kg", "mg/kg", 1, 1000_000);
+
+    /** Grain per pound: 1/7000, as salt efficiency is stated. */
+    public static final Unit<Dimensionless> GRAIN_PER_POUND = share("grain/lb", "[gr]/[lb_av]", 1, 7000);
 
     /** Gram per kilogram, as solubilities per mass of water are stated. */
     public static final Unit<Dimensionless> GRAM_PER_KILOGRAM = share("g/kg", "g/kg", 1, 1000);
@@ -279,6 +292,39 @@ public final class WaterUnits {
     }
 
     /**
+     * Returns any library's time span as ours.
+     *
+     * @param quantity a time
+     * @return the same statement
+     */
+    public static WaterQuantity<Time> time(Quantity<Time> quantity) {
+        return quantity instanceof StatedTime ours ? ours : WaterQuantity.adopt(quantity, Time.class, WaterUnits::time);
+    }
+
+    /**
+     * Returns a length, such as the depth of a bed.
+     *
+     * @param value number in {@code unit}; finite
+     * @param unit a unit of length, ours or foreign
+     * @return the length as stated
+     */
+    public static WaterQuantity<Length> length(double value, Unit<Length> unit) {
+        return new StatedLength(value, unit);
+    }
+
+    /**
+     * Returns any library's length as ours.
+     *
+     * @param quantity a length
+     * @return the same statement
+     */
+    public static WaterQuantity<Length> length(Quantity<Length> quantity) {
+        return quantity instanceof StatedLength ours
+                ? ours
+                : WaterQuantity.adopt(quantity, Length.class, WaterUnits::length);
+    }
+
+    /**
      * Returns a plain number or a share.
      *
      * @param value number in {@code unit}; finite
@@ -328,6 +374,10 @@ public final class WaterUnits {
 
     private static Unit<Volume> volume(String symbol, String ucum, long num, long den) {
         return KindScale.unit(Volume.class, Coherent.CUBIC_METRE, symbol, ucum, num, den);
+    }
+
+    private static Unit<Length> length(String symbol, String ucum, long num, long den) {
+        return KindScale.unit(Length.class, Coherent.METRE, symbol, ucum, num, den);
     }
 
     private static Unit<Mass> mass(String symbol, String ucum, long num, long den) {

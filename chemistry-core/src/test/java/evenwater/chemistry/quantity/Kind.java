@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
@@ -185,7 +186,17 @@ record Kind<Q extends Quantity<Q>>(
                     Units.SECOND,
                     () -> List.of(WaterUnits.SECOND, WaterUnits.MINUTE, WaterUnits.HOUR, WaterUnits.DAY),
                     WaterUnits::time,
-                    q -> WaterUnits.time(q.getValue().doubleValue(), q.getUnit()),
+                    WaterUnits::time,
+                    Optional.empty(),
+                    Optional.empty()),
+            new Kind<>(
+                    "length",
+                    WaterUnits.class,
+                    Length.class,
+                    Units.METRE,
+                    () -> List.of(WaterUnits.METRE, WaterUnits.MILLIMETRE, WaterUnits.INCH),
+                    WaterUnits::length,
+                    WaterUnits::length,
                     Optional.empty(),
                     Optional.empty()),
             new Kind<>(

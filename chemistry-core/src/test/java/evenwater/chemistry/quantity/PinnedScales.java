@@ -138,6 +138,9 @@ final class PinnedScales {
         pin(WaterUnits.US_CUP, ratio(US_GALLON, number("16")));
         pin(WaterUnits.US_TABLESPOON, ratio(US_GALLON, number("256")));
         pin(WaterUnits.US_TEASPOON, ratio(US_GALLON, number("768")));
+        pin(WaterUnits.METRE, "1");
+        pin(WaterUnits.MILLIMETRE, "0.001");
+        pin(WaterUnits.INCH, "0.0254");
         pin(WaterUnits.GRAM, GRAM);
         pin(WaterUnits.MILLIGRAM, MILLIGRAM);
         pin(WaterUnits.KILOGRAM, "1");
@@ -158,6 +161,7 @@ final class PinnedScales {
         pin(WaterUnits.PERCENT, "0.01");
         pin(WaterUnits.MILLIGRAM_PER_KILOGRAM, "0.000001");
         pin(WaterUnits.GRAM_PER_KILOGRAM, "0.001");
+        pin(WaterUnits.GRAIN_PER_POUND, ratio(GRAIN, POUND));
         pin(WaterUnits.KELVIN, "1");
         pin(WaterUnits.CELSIUS, "1");
         pin(WaterUnits.FAHRENHEIT, ratio(number("5"), number("9")));

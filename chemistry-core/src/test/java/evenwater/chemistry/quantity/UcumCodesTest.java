@@ -42,6 +42,7 @@ class UcumCodesTest {
             Map.entry(Units.KILOGRAM, "kg"),
             Map.entry(Units.PASCAL, "Pa"),
             Map.entry(Units.SECOND, "s"),
+            Map.entry(Units.METRE, "m"),
             Map.entry(AbstractUnit.ONE, "1"));
 
     private static UcumService ucum;

@@ -181,7 +181,8 @@ class UnreadableTextTest {
 
     @Test
     void theUnitWithoutASymbolIsNotOfferedAsNothing() {
-        assertUnreadable("share", "5 x", "unknown unit, expected one of %, mg/kg, g/kg", 2, WaterUnits::parseShare);
+        assertUnreadable(
+                "share", "5 x", "unknown unit, expected one of %, mg/kg, g/kg, grain/lb", 2, WaterUnits::parseShare);
     }
 
     @Test
