@@ -9,6 +9,7 @@ module evenwater.chemistry {
     exports evenwater.chemistry.exchange;
     exports evenwater.chemistry.instrument;
     exports evenwater.chemistry.kernel;
+    exports evenwater.chemistry.planning;
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;
     exports evenwater.chemistry.treatment;

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 
@@ -132,6 +133,40 @@ public final class CapacityCurve {
         }
         double inside = Math.max(points.firstKey(), Math.min(points.lastKey(), grams));
         return ExchangeCapacity.of(Interpolation.linear(points, inside), ExchangeCapacity.EQUIVALENT_PER_LITRE);
+    }
+
+    /**
+     * Returns the dose that takes most hardness for its salt among those that give enough.
+     *
+     * <p>Between two points of the curve, capacity over dose only rises or falls; so the best is a point, or where the capacity is just met.
+     *
+     * @param needed capacity at least
+     * @return the dose of sodium chloride; empty if no dose of the curve gives so much
+     */
+    public Optional<SaltDose> mostEfficientDose(Quantity<ExchangeCapacity> needed) {
+        double least = ExchangeCapacity.from(needed).in(ExchangeCapacity.EQUIVALENT_PER_LITRE);
+        double best = Double.NaN;
+        double low = points.firstKey();
+        for (double high : points.keySet()) {
+            double met = met(low, high, least);
+            for (double grams : new double[] {met, high}) {
+                double capacity = Interpolation.linear(points, grams);
+                boolean better = Double.isNaN(best) || capacity / grams > Interpolation.linear(points, best) / best;
+                if (capacity >= least * (1 - 1e-12) && better) {
+                    best = grams;
+                }
+            }
+            low = high;
+        }
+        return Double.isNaN(best) ? Optional.empty() : Optional.of(SaltDose.of(best, SaltDose.GRAM_PER_LITRE));
+    }
+
+    /** Where between two neighbours the capacity is just met; one of them if nowhere. */
+    private double met(double low, double high, double least) {
+        double below = Interpolation.linear(points, low);
+        double above = Interpolation.linear(points, high);
+        double part = (least - below) / (above - below);
+        return part > 0 && part < 1 ? low + part * (high - low) : high;
     }
 
     /**
