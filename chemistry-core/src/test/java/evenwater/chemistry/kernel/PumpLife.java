@@ -71,7 +71,7 @@ final class PumpLife {
     }
 
     private void event() {
-        switch (random.nextInt(16)) {
+        switch (random.nextInt(20)) {
             case 0 -> now += random.nextInt(90_000_000);
             case 1 -> setClock();
             case 2 -> restart();
@@ -82,11 +82,28 @@ final class PumpLife {
             case 7 -> PumpServiceKernel.calibrated(s, m, step());
             case 8 -> pauseOrResume();
             case 9 -> PumpServiceKernel.tubeSeenFull(m);
+            case 10, 11, 12 -> edge();
             default -> {
                 now += random.nextInt(3_000_000);
                 handle(PumpKernel.tick(s, m, local(), uptime()));
             }
         }
+    }
+
+    /** Asks for all that seems to be allowed, about when an old flow leaves the window. */
+    private void edge() {
+        if (!flows.isEmpty()) {
+            long leaves =
+                    flows.get(flows.size() - 1 - random.nextInt(Math.min(8, flows.size()))).trueMillis + 86_400_000;
+            now = Math.max(now, leaves + random.nextInt(4000) - 2000);
+        }
+        handle(PumpKernel.tick(s, m, local(), uptime()));
+        long all = Math.max(1, PumpServiceKernel.allowed(s, m));
+        handle(PumpKernel.doseByHand(s, m, all, local(), uptime()));
+    }
+
+    private int delay() {
+        return random.nextBoolean() ? 0 : random.nextInt(30_000);
     }
 
     private long cap() {
@@ -104,6 +121,7 @@ final class PumpLife {
         long off = random.nextInt(200_000_000);
         now += off;
         booted = now;
+        now += random.nextInt(3000);
         setClock();
         long certain = random.nextBoolean() ? off / 1000 : 0;
         assertEquals(PumpKernel.DONE, PumpKernel.restarted(s, m, local(), uptime(), certain));
@@ -134,9 +152,9 @@ final class PumpLife {
         boolean intoTank = m[PumpMemory.PURPOSE] != PumpKernel.PRIMING;
         int ending = random.nextInt(6);
         long made = ending == 0 ? (long) (steps * random.nextDouble()) : steps;
-        now += random.nextInt(30_000);
+        now += delay();
         flow(made * m[PumpMemory.STEP], intoTank);
-        now += random.nextInt(30_000);
+        now += delay();
         long booked = steps;
         switch (ending) {
             case 0 -> {
