@@ -303,4 +303,31 @@ class PumpKernelTest {
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.start(rig.s, m, 0, 0, UL, 1001 * ML, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.start(rig.s, m, 0, 0, UL, 0, 11 * ML));
     }
+
+    /** A restart at 2.9 s of uptime and a tick at 3.0 s are one second apart on the counter, and a tenth in truth. */
+    @Test
+    void noFractionOfASecondIsCreditedAtARestart() {
+        PumpRig rig = twoPortions();
+        long before = rig.m[PumpMemory.ACCRUED];
+        PumpKernel.restarted(rig.s, rig.m, rig.local, 2, 0);
+        PumpKernel.tick(rig.s, rig.m, rig.local, 3);
+        assertEquals(before, rig.m[PumpMemory.ACCRUED]);
+        PumpKernel.tick(rig.s, rig.m, rig.local, 4);
+        assertEquals(before + 1, rig.m[PumpMemory.ACCRUED]);
+    }
+
+    @Test
+    void settingsOutOfRangeAreUnusable() {
+        PumpRig rig = twoPortions();
+        assertTrue(PumpSettings.areUsable(rig.s));
+        for (int place = 0; place < PumpSettings.TIMES + 2; place++) {
+            for (long hostile : new long[] {-1, Long.MIN_VALUE, Long.MAX_VALUE}) {
+                long[] s = rig.s.clone();
+                s[place] = hostile;
+                assertFalse(PumpSettings.areUsable(s), place + " " + hostile);
+            }
+        }
+        rig.s[PumpSettings.TIMES + 1] = rig.s[PumpSettings.TIMES];
+        assertFalse(PumpSettings.areUsable(rig.s)); // two portions at one time
+    }
 }

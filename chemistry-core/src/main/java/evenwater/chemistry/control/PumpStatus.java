@@ -1,0 +1,56 @@
+package evenwater.chemistry.control;
+
+import evenwater.chemistry.kernel.PumpKernel;
+
+/** What a dosing pump is to do after an event, or why it does nothing. */
+public enum PumpStatus {
+
+    /** The event was taken; there is nothing to do about it. */
+    TAKEN(PumpKernel.DONE),
+
+    /** Nothing is due. */
+    NOTHING_DUE(PumpKernel.NOTHING_DUE),
+
+    /** Save the state, run the pump, report the end. */
+    RUN(PumpKernel.RUN),
+
+    /** A run is under way; its end was not reported yet. */
+    AWAITING_END_OF_RUN(PumpKernel.AWAITING),
+
+    /** A person has stopped the pump. */
+    PAUSED(PumpKernel.STOPPED),
+
+    /** A run failed, and nobody has resumed since. */
+    STOPPED_BY_FAILURE(PumpKernel.STOPPED_BY_FAILURE),
+
+    /** The daily cap leaves no room. */
+    HELD_BY_CAP(PumpKernel.HELD_BY_CAP),
+
+    /** There may be air in the tube: prime it first. */
+    PRIMING_NEEDED(PumpKernel.UNPRIMED),
+
+    /** The reservoir does not hold what the run needs; the pump would draw air. */
+    RESERVOIR_EMPTY(PumpKernel.EMPTY),
+
+    /** Less than a step of the pump was asked for. */
+    LESS_THAN_A_STEP(PumpKernel.TOO_SMALL),
+
+    /** A priming of more than the tube holds was asked for, or added water wants more than the cap of a day. */
+    MORE_THAN_ALLOWED(PumpKernel.TOO_MUCH);
+
+    private final int code;
+
+    PumpStatus(int code) {
+        this.code = code;
+    }
+
+    /** The status of a code of the kernel other than that of a bad input. */
+    static PumpStatus of(int code) {
+        for (PumpStatus status : values()) {
+            if (status.code == code) {
+                return status;
+            }
+        }
+        throw new IllegalArgumentException("a number for the pump is out of range, or its totals are full");
+    }
+}
