@@ -44,7 +44,7 @@ public final class PumpCalibration {
         if (steps < 1 || steps > MOST_STEPS) {
             throw new IllegalArgumentException("steps of a measured run must be from 1 to 1e12, but were " + steps);
         }
-        return of((double) steps, volume, false);
+        return of((double) steps, steps + " steps", volume, false);
     }
 
     /**
@@ -60,16 +60,15 @@ public final class PumpCalibration {
         if (time.compareTo(Duration.ofMillis(1)) < 0 || time.compareTo(Duration.ofMillis(MOST_STEPS)) > 0) {
             throw new IllegalArgumentException("time of a measured run must be 1 ms or more, but was " + time);
         }
-        return of(time.toNanos() / 1e6, volume, true);
+        return of(time.toNanos() / 1e6, time.toString(), volume, true);
     }
 
-    private static PumpCalibration of(double steps, Quantity<Volume> volume, boolean timed) {
+    private static PumpCalibration of(double steps, String run, Quantity<Volume> volume, boolean timed) {
         WaterQuantity<Volume> stated = WaterUnits.volume(volume);
         double each = Math.rint(stated.in(WaterUnits.LITRE) * 1e12 / steps);
         if (!(each >= 1 && each <= PumpMemory.LARGEST_STEP)) {
             throw new IllegalArgumentException((timed ? "a millisecond" : "a step")
-                    + " must move from 1e-9 mL to 10 mL, but " + stated + " in " + steps
-                    + (timed ? " ms" : " steps") + " was measured");
+                    + " must move from 1e-9 mL to 10 mL, but " + stated + " in " + run + " was measured");
         }
         return new PumpCalibration((long) each, timed);
     }

@@ -3,6 +3,7 @@ package evenwater.chemistry.control;
 import static evenwater.chemistry.kernel.PumpMemory.DEBT;
 import static evenwater.chemistry.kernel.PumpMemory.DUE;
 import static evenwater.chemistry.kernel.PumpMemory.FILLED;
+import static evenwater.chemistry.kernel.PumpMemory.GIVEN_TODAY;
 import static evenwater.chemistry.kernel.PumpMemory.LEVEL;
 import static evenwater.chemistry.kernel.PumpMemory.MISSED;
 import static evenwater.chemistry.kernel.PumpMemory.OWED;
@@ -37,7 +38,10 @@ final class PumpWords {
             case STOPPED_BY_FAILURE -> "stopped since a run failed: look at pump and tube, then resume";
             case HELD_BY_CAP ->
                 "held back by the daily cap of " + PumpUnits.text(s[PumpSettings.CAP]) + ": "
-                        + PumpUnits.text(m[WINDOW_SUM]) + " went into the tank in the last 24 hours, "
+                        + PumpUnits.text(m[WINDOW_SUM]) + " went into the tank in the last 24 hours"
+                        + (m[GIVEN_TODAY] > m[WINDOW_SUM]
+                                ? ", " + PumpUnits.text(m[GIVEN_TODAY]) + " on this calendar day, "
+                                : ", ")
                         + PumpUnits.text(m[DUE] + m[OWED]) + " are due";
             case PRIMING_NEEDED -> "there may be air in the tube: prime it, or declare it full";
             case RESERVOIR_EMPTY ->

@@ -71,6 +71,19 @@ class DosingPumpStateTest {
         assertEquals("taken", state.refilled(ml(2)).words());
     }
 
+    /** Summer time ends: at 23:59 of the long day more than 24 hours have passed since the dose. */
+    @Test
+    void aDayOf25HoursIsSaidToBeFull() {
+        DosingPumpState state = Bench.running(DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(10), ml(500))
+                .build());
+        state = state.dosed(10_000, at(0.1), up(0.1));
+        state = state.tick(at(3), up(4)).state();
+        assertEquals(
+                "held back by the daily cap of 10 mL: 0 mL went into the tank in the last 24 hours, 10 mL on this "
+                        + "calendar day, 0 mL are due",
+                state.doseByHand(ml(1), at(23.9), up(24.9)).words());
+    }
+
     @Test
     void everyNoticeHasItsWords() {
         DosingPumpState state = tick(Bench.running(), 8).state();

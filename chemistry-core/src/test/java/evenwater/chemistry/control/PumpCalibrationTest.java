@@ -42,10 +42,10 @@ class PumpCalibrationTest {
         Refused.argument(
                 "steps of a measured run must be from 1 to 1e12, but were 0", () -> PumpCalibration.ofSteps(0, ml(1)));
         Refused.argument(
-                "a step must move from 1e-9 mL to 10 mL, but 11 mL in 1.0 steps was measured",
-                () -> PumpCalibration.ofSteps(1, ml(11)));
+                "a step must move from 1e-9 mL to 10 mL, but 22 mL in 2 steps was measured",
+                () -> PumpCalibration.ofSteps(2, ml(22)));
         Refused.argument(
-                "a millisecond must move from 1e-9 mL to 10 mL, but 0 mL in 1000.0 ms was measured",
+                "a millisecond must move from 1e-9 mL to 10 mL, but 0 mL in PT1S was measured",
                 () -> PumpCalibration.ofTime(Duration.ofSeconds(1), ml(0)));
         Refused.argument(
                 "time of a measured run must be 1 ms or more, but was PT-1S",
