@@ -68,14 +68,12 @@ public final class CapacityCurve {
     public static CapacityCurve modelled(
             ResinBed bed, Water feed, Quantity<FlowRate> flow, Quantity<Hardness> endPoint, Regeneration regeneration) {
         ResinBed start = bed;
-        double perEquivalent = regeneration.dose().in(SaltDose.GRAM_PER_LITRE) / regeneration.equivalentsPerLitre();
-        double sodiumChloride =
-                Regeneration.coFlow(SaltDose.of(1, SaltDose.GRAM_PER_LITRE)).equivalentsPerLitre();
+        double massOfSalt = regeneration.dose().ratioTo(regeneration.sodiumChlorideDose());
         NavigableMap<Double, Double> found = new TreeMap<>();
         for (int i = MODELLED_POUNDS.length - 1; i >= 0; i--) {
             double grams = SaltDose.of(MODELLED_POUNDS[i], SaltDose.POUND_PER_CUBIC_FOOT)
                     .in(SaltDose.GRAM_PER_LITRE);
-            SaltDose dose = SaltDose.of(grams * sodiumChloride * perEquivalent, SaltDose.GRAM_PER_LITRE);
+            SaltDose dose = SaltDose.of(grams * massOfSalt, SaltDose.GRAM_PER_LITRE);
             try {
                 SofteningCycle cycle = SofteningCycle.steady(start, feed, flow, endPoint, regeneration.with(dose));
                 found.put(grams, cycle.capacity().in(ExchangeCapacity.EQUIVALENT_PER_LITRE));

@@ -250,6 +250,17 @@ public final class Regeneration {
     }
 
     /**
+     * Returns the sodium chloride that the salt stands for: as capacity curves and standards count.
+     *
+     * @return mass of sodium chloride with as many charges per volume of resin
+     */
+    public SaltDose sodiumChlorideDose() {
+        return brine == Brine.SODIUM_CHLORIDE
+                ? dose
+                : dose.multiply(molarMass(Brine.SODIUM_CHLORIDE) / molarMass(brine));
+    }
+
+    /**
      * Returns which way the brine goes.
      *
      * @return the direction

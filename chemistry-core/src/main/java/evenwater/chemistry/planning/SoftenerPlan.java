@@ -7,6 +7,7 @@ import static evenwater.chemistry.quantity.WaterUnits.LITRE;
 import evenwater.chemistry.analysis.IronCompensation;
 import evenwater.chemistry.exchange.CapacityCurve;
 import evenwater.chemistry.exchange.Regeneration;
+import evenwater.chemistry.exchange.SofteningCycle;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.ExchangeCapacity;
 import evenwater.chemistry.quantity.Hardness;
@@ -175,14 +176,29 @@ public final class SoftenerPlan {
      * @throws NoAnswerException if the curve does not know the dose, or the reserve takes all of the capacity
      */
     public SoftenerSchedule at(Quantity<SaltDose> sodiumChloride) {
-        ExchangeCapacity capacity = curve.capacity(sodiumChloride);
-        SoftenerSchedule schedule = new SoftenerSchedule(this, SaltDose.from(sodiumChloride), capacity);
+        return schedule(SaltDose.from(sodiumChloride), curve.capacity(sodiumChloride));
+    }
+
+    /**
+     * Returns what a computed cycle means for the household, in place of the curve.
+     *
+     * @param cycle of a bed with this water
+     * @return days, salt, water, chloride
+     * @throws NoAnswerException if the reserve takes all of its capacity
+     */
+    public SoftenerSchedule at(SofteningCycle cycle) {
+        Regeneration way = cycle.regeneration().regeneration();
+        return with(way).schedule(way.sodiumChlorideDose(), cycle.capacity());
+    }
+
+    private SoftenerSchedule schedule(SaltDose sodiumChloride, ExchangeCapacity capacity) {
+        SoftenerSchedule schedule = new SoftenerSchedule(this, sodiumChloride, capacity);
         if (!(schedule.days() > 0)) {
             WaterQuantity<Volume> softened = schedule.softenedPerRegeneration();
             throw new NoAnswerException(
                     "a reserve of " + reserveDays + " days takes more than the " + softened.toText(Locale.ROOT, 4)
                             + " that " + resin + " of resin soften with "
-                            + SaltDose.from(sodiumChloride).toText(Locale.ROOT, 4),
+                            + sodiumChloride.toText(Locale.ROOT, 4),
                     softened);
         }
         return schedule;

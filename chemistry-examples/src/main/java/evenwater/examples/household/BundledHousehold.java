@@ -1,5 +1,7 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.planning.HouseholdUse;
+import evenwater.chemistry.quantity.WaterUnits;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,6 +24,11 @@ enum BundledHousehold {
                             House.dose("Epsom salt=5 g/60 L"),
                             House.dose("potassium bicarbonate=5 g/60 L")));
         }
+
+        @Override
+        PlanWish plan() {
+            return PlanWish.of(HouseholdUse.ofPeople(3), WaterUnits.volume(2, WaterUnits.CUBIC_FOOT));
+        }
     },
 
     /** A soft acid well with a calcite neutralizer and a softener behind it. */
@@ -34,6 +41,13 @@ enum BundledHousehold {
                     Optional.empty(),
                     Optional.empty(),
                     List.of());
+        }
+
+        @Override
+        PlanWish plan() {
+            return PlanWish.of(
+                    HouseholdUse.ofPeople(2, WaterUnits.volume(140, WaterUnits.LITRE)),
+                    WaterUnits.volume(12, WaterUnits.LITRE));
         }
     };
 
@@ -53,6 +67,9 @@ enum BundledHousehold {
 
     /** What the house does to its water. */
     abstract House house();
+
+    /** Its people and its resin. */
+    abstract PlanWish plan();
 
     /** The report of its well. */
     String file() {

@@ -60,6 +60,9 @@ final class HouseholdCommand implements Callable<String> {
     @Mixin
     private final TreatmentOptions treatments = new TreatmentOptions();
 
+    @Mixin
+    private final PlanOptions plan = new PlanOptions();
+
     @Option(
             names = "--hardness-in",
             paramLabel = "unit",
@@ -172,8 +175,17 @@ final class HouseholdCommand implements Callable<String> {
                     ? household().house()
                     : nothingSaid && !hardnessKnown ? House.NOTHING : treatments.house();
             treatments.refuseWithoutCarbon(source);
+            plan.refuseWithoutSoftener(house);
+            PlanWish wish = plan.wish(own && nothingSaid ? household().plan() : PlanWish.NOTHING);
             return new HouseholdReport(
-                            name, report, source, house, speech(), !own && nothingSaid, treatments.isRecoveryAssumed())
+                            name,
+                            report,
+                            source,
+                            house,
+                            wish,
+                            speech(),
+                            !own && nothingSaid,
+                            treatments.isRecoveryAssumed())
                     .text();
         } catch (UnusableReportException e) {
             throw new UsageException(

@@ -9,6 +9,7 @@ final class HouseholdReport {
     private final ReportFile file;
     private final Interpretation source;
     private final House house;
+    private final PlanWish wish;
     private final Speech speech;
     private final boolean nothingSaid;
     private final boolean recoveryAssumed;
@@ -18,6 +19,7 @@ final class HouseholdReport {
             ReportFile file,
             Interpretation source,
             House house,
+            PlanWish wish,
             Speech speech,
             boolean nothingSaid,
             boolean recoveryAssumed) {
@@ -25,6 +27,7 @@ final class HouseholdReport {
         this.file = file;
         this.source = source;
         this.house = house;
+        this.wish = wish;
         this.speech = speech;
         this.nothingSaid = nothingSaid;
         this.recoveryAssumed = recoveryAssumed;
@@ -54,6 +57,8 @@ final class HouseholdReport {
         new SourceSection(source, speech, trust).write(page);
         new StageSection(stages, house, speech).write(page);
         new SodiumSection(stages, house).write(page);
+        house.softener()
+                .ifPresent(softener -> new PlanSection(stages.inFrontOf(softener), softener, wish, speech).write(page));
         new TankSection(stages, trust).write(page);
         new CautionSection(stages, house).write(page);
         return page.toString();

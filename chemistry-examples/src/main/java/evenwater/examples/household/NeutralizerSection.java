@@ -31,7 +31,7 @@ final class NeutralizerSection {
         }
     }
 
-    private static String sentence(String words) {
+    static String sentence(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 

@@ -47,6 +47,11 @@ final class Stages {
         return stage == 0 ? ledger.source() : ledger.stages().get(stage - 1).after();
     }
 
+    /** The water that reaches a treatment of the train. */
+    Water inFrontOf(Treatment treatment) {
+        return water(train.treatments().indexOf(treatment));
+    }
+
     Treatment treatment(int stage) {
         return train.treatments().get(stage - 1);
     }
