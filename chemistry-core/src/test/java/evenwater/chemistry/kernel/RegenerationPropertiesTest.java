@@ -135,8 +135,9 @@ class RegenerationPropertiesTest {
         long counter = 65_000;
         long clock = NOON;
         for (int i = 0; i < 500; i++) {
-            clock += random.nextInt(120);
-            counter += random.nextInt(4) == 0 ? random.nextInt(60) : 0;
+            int seconds = random.nextInt(120);
+            clock += seconds;
+            counter += random.nextInt(4) == 0 ? random.nextInt(seconds + 1) : 0; // at most the largest flow, 1 L/s
             all.step(counter & 0xFFFF, clock);
             int copies = i == 499 ? 1 : random.nextInt(3);
             for (int j = 0; j < copies; j++) {
