@@ -6,16 +6,17 @@ package evenwater.chemistry.kernel;
  * <p>Own rule. With m the mean and d the mean absolute deviation so far, and u the use of the n-th day that teaches:
  *
  * <ul>
- *   <li>first day, u above 0: {@code m = u, d = u / 4};
  *   <li>a day without any use teaches nothing: nobody was there, or the meter is stuck;
- *   <li>a day of little use, {@code u < 0.2 m}, teaches nothing either, unless 14 such days in a row came before it: then the
- *       household has shrunk for good (days without any use are left out of the row);
- *   <li>an outlier is cut: {@code u' = min(u, m + 3 max(d, 0.1 m))};
+ *   <li>first day: {@code m = u, d = u / 4};
+ *   <li>after seven days, a day of little use, {@code u < 0.2 m}, teaches nothing either, unless 14 such days in a row came before it:
+ *       then the household has shrunk for good (days without any use are left out of the row);
+ *   <li>after seven days, an outlier is cut: {@code u' = min(u, m + 3 max(d, 0.1 m))}, before that {@code u' = u};
  *   <li>{@code a = max(1/8, 1/n)}, then {@code m' = m + a (u' − m)} and {@code d' = d + a (|u' − m| − d)}.
  * </ul>
  *
- * <p>The reserve is {@code m + 2 d}. Of a normally distributed use, whose mean absolute deviation is 0.8 standard deviations, it covers some 94
- * days of 100.
+ * <p>So the first week is a plain mean, whatever its first day was like. The reserve is {@code m + 2 d}: of a normally distributed use, whose mean
+ * absolute deviation is 0.8 standard deviations, it covers some 94 days of 100. A use of d = 0.08 m that trebles for good is covered after 9
+ * days, one that grows tenfold after 16; a week of a burst pipe at 200 m raises the mean by half, not a hundredfold.
  */
 public final class UseLearning {
 
@@ -25,6 +26,7 @@ public final class UseLearning {
     static final double MOST_NANOLITRES = 1e19;
 
     private static final double FIRST_DEVIATION = 0.25;
+    private static final int SETTLED_DAYS = 7;
     private static final double LOW = 0.2;
     private static final int LOW_DAYS = 14;
     private static final double OUTLIER = 3;
@@ -55,7 +57,8 @@ public final class UseLearning {
             return RegenerationKernel.DAY_LEARNED;
         }
         int notices = RegenerationKernel.DAY_LEARNED;
-        if (use < LOW * m) {
+        boolean settled = n[RegenerationState.DAYS] >= SETTLED_DAYS;
+        if (settled && use < LOW * m) {
             n[RegenerationState.LOW_DAYS] = Math.min(n[RegenerationState.LOW_DAYS] + 1, MOST_DAYS);
             if (n[RegenerationState.LOW_DAYS] <= LOW_DAYS) {
                 return RegenerationKernel.LOW_DAY;
@@ -64,7 +67,7 @@ public final class UseLearning {
         } else {
             n[RegenerationState.LOW_DAYS] = 0;
         }
-        double most = m + OUTLIER * Math.max(d, LEAST_DEVIATION * m);
+        double most = settled ? m + OUTLIER * Math.max(d, LEAST_DEVIATION * m) : use;
         if (use > most) {
             notices |= RegenerationKernel.OUTLIER_DAY;
         }

@@ -194,14 +194,18 @@ class SoftenerStateTest {
         assertEquals(
                 "the clock was changed, now 2026-03-10T11:00: no time is credited, and the day is not learned from",
                 changed.words().get(0));
-        SoftenerState usual = hours(fresh, 14 + 47, 10); // 1:00, at the end of the second whole day
+        SoftenerState usual = hours(fresh, 14 + 8 * 24 - 1, 10); // 1:00, at the end of the eighth whole day
+        // all days of 240 L: d = 60 (1/2 · 2/3 · … · 7/8) = 7.5, reserve 255 L
         SoftenerState empty = hours(usual, 25, 0);
         assertEquals(Set.of(SoftenerNotice.LOW_DAY), empty.notices());
-        assertEquals(List.of("a day of no use or little, 0 with little in a row: reserve 300 L"), empty.words());
+        assertEquals(
+                "a day of no use or little, 0 with little in a row: reserve 255 L",
+                empty.words().get(0));
+        // a day of 960 L: limit 240 + 3 · 24, m = 240 + 72 / 8 = 249, d = 7.5 + (72 - 7.5) / 8 = 15.5625
         SoftenerState party = hours(hours(usual, 24, 40), 1, 0);
         assertEquals(Set.of(SoftenerNotice.DAY_LEARNED, SoftenerNotice.OUTLIER_DAY), party.notices());
         assertEquals(
-                "a day of uncommon use was cut for learning: reserve 370 L",
+                "a day of uncommon use was cut for learning: reserve 280.1 L",
                 party.words().get(1));
     }
 

@@ -210,12 +210,13 @@ final class BruteForceSoftener {
                 n = 1;
                 continue;
             }
-            lowInARow = u < 0.2 * m ? lowInARow + 1 : 0;
+            boolean firstWeek = n < 7;
+            lowInARow = !firstWeek && u < 0.2 * m ? lowInARow + 1 : 0;
             if (lowInARow > 0 && lowInARow <= 14) {
                 continue;
             }
             n++;
-            double cut = Math.min(u, m + 3 * Math.max(d, 0.1 * m));
+            double cut = firstWeek ? u : Math.min(u, m + 3 * Math.max(d, 0.1 * m));
             double a = n < 8 ? 1.0 / n : 0.125;
             double off = cut - m;
             m = m + a * off;

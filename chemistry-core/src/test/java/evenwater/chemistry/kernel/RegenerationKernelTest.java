@@ -110,7 +110,7 @@ class RegenerationKernelTest {
     @Test
     void aDayOfLittleUseAndAnOutlierAreNoticedWhenTheyEnd() {
         softener.begun(0);
-        softener.steps(14 + 24 * 3, 5);
+        softener.steps(14 + 24 * 8, 5);
         assertEquals(LOW_DAY, softener.steps(24, 0) & ~DAY_LEARNED);
         assertEquals(OUTLIER_DAY | DAY_LEARNED, softener.steps(24, 50) | softener.steps(1, 0));
     }

@@ -37,7 +37,7 @@ class UseLearningTest {
         assertLearned(100, 25);
         assertEquals(150, softener.reserve()); // m + 2 d
 
-        assertEquals(DAY_LEARNED, learn(140)); // a = 1/2, limit 175: m = 100 + 20, d = 25 + (40 - 25) / 2
+        assertEquals(DAY_LEARNED, learn(140)); // a = 1/2: m = 100 + 20, d = 25 + (40 - 25) / 2
         assertLearned(120, 32.5);
         assertEquals(185, softener.reserve());
 
@@ -45,6 +45,20 @@ class UseLearningTest {
         assertEquals(120, state.meanNanolitresPerDay());
         assertEquals(21.666666666666668, state.deviationNanolitresPerDay(), 1e-14);
         assertEquals(164, softener.reserve()); // 163.33, rounded up
+    }
+
+    @ParameterizedTest(name = "first day {0}: mean {1} after a week")
+    @CsvSource({ // (first + 6 · 300) / 7
+        "   6, 258",
+        "3000, 685.7142857142857",
+        " 300, 300"
+    })
+    void theFirstWeekIsAPlainMeanWhateverItsFirstDayWasLike(double first, double mean) {
+        learn(first);
+        for (int day = 2; day <= 7; day++) {
+            assertEquals(DAY_LEARNED, learn(300));
+        }
+        assertEquals(mean, state.meanNanolitresPerDay(), 1e-12 * mean); // six roundings of 1e-16
     }
 
     @Test
@@ -137,10 +151,21 @@ class UseLearningTest {
     }
 
     @Test
-    void weeksOfABurstPipeAreForgottenAgain() {
+    void aHouseholdThatGrowsTenfoldIsCoveredByTheReserveAfterSixteenDays() {
         learnedLongAgo();
-        learn(20_000, 3);
-        assertTrue(state.meanNanolitresPerDay() < 120, () -> "mean " + state.meanNanolitresPerDay());
+        int days = 0;
+        while (softener.reserve() < 1000) {
+            learn(1000);
+            days++;
+        }
+        assertEquals(16, days);
+    }
+
+    @Test
+    void aWeekOfABurstPipeIsForgottenAgain() {
+        learnedLongAgo();
+        learn(20_000, 7);
+        assertTrue(state.meanNanolitresPerDay() < 150, () -> "mean " + state.meanNanolitresPerDay());
         learn(100, 30);
         assertEquals(100, state.meanNanolitresPerDay(), 1);
     }
