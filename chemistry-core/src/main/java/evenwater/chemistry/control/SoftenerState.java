@@ -174,7 +174,7 @@ public final class SoftenerState {
     }
 
     /**
-     * Declares that the meter was exchanged or set back.
+     * Declares that the meter was exchanged or set back. Water since the last believed reading is not counted.
      *
      * @param reading of the new counter now; 0 to 2 to the power of its bits, less 1
      * @return the next state, which counts on from there

@@ -1,7 +1,6 @@
 package evenwater.chemistry.control;
 
 import evenwater.chemistry.quantity.WaterQuantity;
-import evenwater.chemistry.quantity.WaterUnits;
 import java.util.Objects;
 import javax.measure.quantity.Volume;
 
@@ -31,11 +30,9 @@ public record WaterUse(
     /**
      * Returns all water that was drawn.
      *
-     * @return the sum of the three, in litres
+     * @return the sum of the three, added up in whole nanolitres, in litres
      */
     public WaterQuantity<Volume> total() {
-        return WaterUnits.volume(
-                softened.in(WaterUnits.LITRE) + bypassed.in(WaterUnits.LITRE) + exhausted.in(WaterUnits.LITRE),
-                WaterUnits.LITRE);
+        return Nanolitres.volume(Nanolitres.of(softened) + Nanolitres.of(bypassed) + Nanolitres.of(exhausted));
     }
 }

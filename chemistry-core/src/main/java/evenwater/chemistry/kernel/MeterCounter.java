@@ -10,7 +10,7 @@ package evenwater.chemistry.kernel;
  * believable. Refused readings that go on from each other make it certain that the meter is another one.
  *
  * <p>A narrow counter has its limit: a meter that is exchanged in silence, and then rests for longer than a whole turn takes at largest
- * flow, cannot be told from use.
+ * flow, cannot be told from use; nor can a wrong reading right after a changed clock, since then the longest gap may have passed.
  */
 final class MeterCounter {
 

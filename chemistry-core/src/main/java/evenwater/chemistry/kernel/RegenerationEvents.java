@@ -123,7 +123,8 @@ public final class RegenerationEvents {
     }
 
     /**
-     * Declares that the meter was exchanged or set back: its counter goes on from here, and the day is not learned from.
+     * Declares that the meter was exchanged or set back: its counter goes on from here, and the day is not learned from. Water
+     * since the last believed reading is not counted: nobody knows how much it was.
      *
      * @param settings of the softener
      * @param state changed in place

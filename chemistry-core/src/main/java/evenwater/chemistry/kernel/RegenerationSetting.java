@@ -27,7 +27,8 @@ public enum RegenerationSetting {
     FIRST_RESERVE_NANOLITRES(RegenerationSettings.FIRST_RESERVE, 0, Limits.VOLUME, 400 * Limits.LITRE),
     /** Reserve that the learned one does not go below: 0 to 1000 m³. */
     LEAST_RESERVE_NANOLITRES(RegenerationSettings.LEAST_RESERVE, 0, Limits.VOLUME, 0),
-    /** With so much left or less a regeneration is due at once: 0 to 1000 m³; -1 for never at once. */
+    /** With so much left or less a regeneration is due at once: 0 to 1000 m³; -1 for never at once. To be kept well below every capacity,
+     * or one regeneration follows the other at the shortest interval. */
     AT_ONCE_NANOLITRES(RegenerationSettings.AT_ONCE, -1, Limits.VOLUME, -1),
     /** Time of day when the night's window opens and a day of learning ends, in seconds after midnight: below one day. */
     NIGHT_BEGINS_SECONDS(RegenerationSettings.NIGHT, 0, Limits.DAY - 1, 2 * 3600),
