@@ -132,6 +132,15 @@ class MeterCounterTest {
         assertEquals(0, softener.count(RegenerationCount.WHOLE_DAY));
     }
 
+    @ParameterizedTest(name = "{0} after 3: {1} in a row")
+    @CsvSource({"64, 2", "65, 1", "2, 1"}) // 61 pulses are possible in no time
+    void aRefusedReadingGoesOnFromAnotherByNoMoreThanTheLargestFlow(long reading, long inARow) {
+        MeteredSoftener softener = new MeteredSoftener().begun(60_000);
+        softener.step(3, NOON + 60);
+        assertEquals(READING_REFUSED, softener.step(reading, NOON + 60));
+        assertEquals(inARow, softener.count(RegenerationCount.REFUSED_READINGS));
+    }
+
     @Test
     void refusedReadingsThatDoNotAgreeStartAnewEachTime() {
         MeteredSoftener softener = new MeteredSoftener().begun(60_000);

@@ -67,6 +67,16 @@ class RegenerationEventsTest {
     }
 
     @Test
+    void theSmallestAndTheLargestCapacityAreTaken() {
+        softener.begun(0);
+        for (long capacity : new long[] {1, RegenerationKernel.LARGEST_CAPACITY}) {
+            RegenerationEvents.started(state);
+            assertEquals(OK, RegenerationEvents.finished(state, capacity));
+            assertEquals(capacity, softener.count(RegenerationCount.LEFT));
+        }
+    }
+
+    @Test
     void aFailureBeforeTheBrineKeepsWhatWasLeftAndOneAfterItNothing() {
         softener.begun(0);
         softener.steps(5, 30);

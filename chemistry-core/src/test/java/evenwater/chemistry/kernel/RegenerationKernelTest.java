@@ -68,6 +68,18 @@ class RegenerationKernelTest {
     }
 
     @Test
+    void beginningAnewForgetsEverything() {
+        softener.begun(0);
+        softener.steps(14 + 48, 30);
+        softener.begun(7, 0);
+        assertTrue(new MeteredSoftener().begun(7, 0).state.isSameAs(softener.state));
+        softener.begun(65_535, RegenerationKernel.LAST_CLOCK);
+        assertEquals(RegenerationKernel.LAST_CLOCK, softener.clock());
+        assertEquals(OK, RegenerationKernel.begin(softener.settings, softener.state, 0, 0, 0));
+        assertEquals(0, softener.count(RegenerationCount.LEFT));
+    }
+
+    @Test
     void waterIsSoftenedUntilTheCapacityIsUsedAndHardAfter() {
         softener.begun(0);
         softener.steps(3, 300);
@@ -153,6 +165,27 @@ class RegenerationKernelTest {
     }
 
     @Test
+    void aGapIsTimeUpToItsLimit() {
+        softener.begun(0);
+        assertEquals(0, softener.step(0, NOON + 25 * HOUR) & CLOCK_CHANGED);
+        assertEquals(25 * HOUR, softener.count(RegenerationCount.AGE));
+        assertEquals(0, softener.restart(0, NOON + 25 * HOUR + 1000 * DAY) & CLOCK_CHANGED);
+        assertEquals(25 * HOUR + 1000 * DAY, softener.count(RegenerationCount.AGE));
+    }
+
+    @Test
+    void allWaterOfADayIsLearnedWhateverBecameOfIt() {
+        softener.begun(0);
+        softener.steps(14, 0);
+        softener.steps(10, 110); // 1000 L soft, 100 L hard
+        RegenerationEvents.started(softener.state);
+        softener.steps(3, 20);
+        RegenerationEvents.finished(softener.state, 1000 * LITRE);
+        assertEquals(DAY_LEARNED, softener.steps(11, 0));
+        assertEquals(1160e9, softener.state.meanNanolitresPerDay());
+    }
+
+    @Test
     void anHourOfDaylightSavingInSpringLooksLikeTime() {
         softener.begun(0);
         assertEquals(OK, softener.step(10, NOON + 2 * HOUR));
@@ -203,7 +236,9 @@ class RegenerationKernelTest {
         RegenerationEvents.holiday(softener.state, false);
         assertEquals(METER_SILENT, softener.steps(1, 0) & METER_SILENT);
         assertEquals(0, softener.steps(1, 1) & METER_SILENT);
-        softener.with(RegenerationSetting.SILENCE_SECONDS, 0);
+        softener.state.counts[RegenerationState.SUSPECTS] = 3; // unclear which meter it is, which is said instead
+        assertEquals(RegenerationKernel.METER_UNCLEAR, softener.steps(60, 0) & ~LOW_DAY);
+        softener.with(RegenerationSetting.SILENCE_SECONDS, 0).begun(0);
         assertEquals(0, softener.steps(200, 0) & METER_SILENT);
     }
 

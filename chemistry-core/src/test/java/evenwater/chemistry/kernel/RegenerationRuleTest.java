@@ -171,6 +171,14 @@ class RegenerationRuleTest {
         assertTrue(softener.count(RegenerationCount.AGE) <= 4 * DAY);
     }
 
+    @ParameterizedTest(name = "{0} h after the clocks began")
+    @CsvSource({"0, false", "1, false", "2, true", "4, true", "5, false", "26, true"})
+    void aClockThatWasNeverSetHasItsNightsToo(long hour, boolean night) {
+        softener.begun(0, 0);
+        RegenerationKernel.begin(softener.settings, softener.state, 0, hour * HOUR, 0);
+        assertEquals(night, softener.isToStart());
+    }
+
     @Test
     void aNightOverMidnightIsOneNight() {
         softener.with(RegenerationSetting.NIGHT_BEGINS_SECONDS, 23 * HOUR)

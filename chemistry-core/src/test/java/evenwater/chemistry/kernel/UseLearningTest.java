@@ -59,6 +59,7 @@ class UseLearningTest {
             assertEquals(DAY_LEARNED, learn(300));
         }
         assertEquals(mean, state.meanNanolitresPerDay(), 1e-12 * mean); // six roundings of 1e-16
+        assertEquals(DAY_LEARNED | OUTLIER_DAY, learn(1e6));
     }
 
     @Test
