@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import evenwater.chemistry.control.RegenerationDecision.Due;
 import evenwater.chemistry.control.RegenerationDecision.Hold;
 import evenwater.chemistry.control.RegenerationDecision.Reason;
+import evenwater.chemistry.quantity.FlowRate;
 import evenwater.chemistry.testing.Refused;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -63,6 +64,7 @@ class SoftenerStateTest {
         assertEquals(
                 "2026-03-11T01:00: regeneration due at night from 02:00: 350 L left do not cover the reserve of 400 L",
                 used.toString());
+        assertEquals(used.decision().words(), used.decision().toString());
         assertFalse(used.decision().isToStart());
         SoftenerState night = hours(used, 1, 10);
         assertTrue(night.decision().isToStart());
@@ -207,6 +209,22 @@ class SoftenerStateTest {
         assertEquals(
                 "a day of uncommon use was cut for learning: reserve 280.1 L",
                 party.words().get(1));
+    }
+
+    @Test
+    void aTotalThatIsFullIsSaid() {
+        SoftenerSettings waterworks = SoftenerSettings.builder(volume(1000, LITRE), volume(1_000_000, LITRE))
+                .largestFlow(FlowRate.of(600, FlowRate.LITRE_PER_MINUTE))
+                .build();
+        SoftenerState state = SoftenerState.exhausted(waterworks, 0, NOON);
+        for (int i = 1; i <= 4; i++) { // 1000 days of 10 L/s each
+            state = state.restarted(i * 864_000L, NOON.plusDays(1000L * i));
+        }
+        assertEquals(Set.of(SoftenerNotice.TOTALS_FULL), state.notices());
+        assertEquals(
+                "a total has reached 3,000,000,000 L and stands still",
+                state.words().get(0));
+        assertEquals(volume(3e9, LITRE), state.total().exhausted());
     }
 
     @Test

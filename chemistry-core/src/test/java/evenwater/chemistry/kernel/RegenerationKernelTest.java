@@ -120,6 +120,13 @@ class RegenerationKernelTest {
     }
 
     @Test
+    void theFirstDayOfAllClocksEndsAtItsRegenerationHour() {
+        softener.begun(0, HOUR);
+        softener.steps(1, 0);
+        assertEquals(1, softener.count(RegenerationCount.WHOLE_DAY));
+    }
+
+    @Test
     void aDayOfLittleUseAndAnOutlierAreNoticedWhenTheyEnd() {
         softener.begun(0);
         softener.steps(14 + 24 * 8, 5);
