@@ -1,14 +1,14 @@
 package evenwater.chemistry.control;
 
+import evenwater.chemistry.control.RegenerationDecision.Due;
+import evenwater.chemistry.control.RegenerationDecision.Hold;
+import evenwater.chemistry.control.RegenerationDecision.Reason;
 import evenwater.chemistry.kernel.RegenerationCount;
 import evenwater.chemistry.kernel.RegenerationRule;
 import evenwater.chemistry.kernel.RegenerationSetting;
 import evenwater.chemistry.kernel.RegenerationSettings;
 import evenwater.chemistry.kernel.RegenerationState;
 import evenwater.chemistry.kernel.UseLearning;
-import evenwater.chemistry.control.RegenerationDecision.Due;
-import evenwater.chemistry.control.RegenerationDecision.Hold;
-import evenwater.chemistry.control.RegenerationDecision.Reason;
 
 /** The codes of {@link RegenerationRule} as a decision with its words. */
 final class DecisionWords {

@@ -103,7 +103,7 @@ public final class DosingPump {
      *
      * @param saved what {@link DosingPumpState#save} wrote under the same settings
      * @return the state
-     * @throws IllegalArgumentException if the save is torn or damaged, of another version, or made under other settings
+     * @throws UnusableSaveException if the save is torn or damaged, of another version, or made under other settings
      */
     public DosingPumpState restore(long[] saved) {
         return restore(saved, false);
@@ -115,7 +115,7 @@ public final class DosingPump {
      *
      * @param saved what {@link DosingPumpState#save} wrote
      * @return the state
-     * @throws IllegalArgumentException if the save is torn or damaged, of another version, or the reservoir cannot hold what is in it
+     * @throws UnusableSaveException if the save is torn or damaged, of another version, or the reservoir cannot hold what is in it
      */
     public DosingPumpState restoreUnderNewSettings(long[] saved) {
         return restore(saved, true);
@@ -140,7 +140,7 @@ public final class DosingPump {
                         : other && !newSettings ? "it was made under other settings" : "";
         };
         if (!reason.isEmpty()) {
-            throw new IllegalArgumentException("saved state of the pump cannot be used: " + reason);
+            throw new UnusableSaveException("saved state of the pump cannot be used: " + reason);
         }
         if (other) {
             adopt(m);
@@ -155,7 +155,7 @@ public final class DosingPump {
             PumpStatus.of(PumpKernel.dosed(settings, m, m[PumpMemory.PENDING], m[PumpMemory.LOCAL], uptime));
         }
         if (PumpServiceKernel.settingsChanged(settings, m) != PumpKernel.DONE) {
-            throw new IllegalArgumentException("saved state of the pump cannot be used: the reservoir held "
+            throw new UnusableSaveException("saved state of the pump cannot be used: the reservoir held "
                     + PumpUnits.text(m[PumpMemory.LEVEL]) + ", more than the "
                     + PumpUnits.text(settings[PumpSettings.RESERVOIR]) + " that it can hold now");
         }

@@ -6,6 +6,7 @@ import static evenwater.chemistry.control.Bench.tick;
 import static evenwater.chemistry.control.Bench.up;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
 
 import evenwater.chemistry.kernel.PumpMemory;
 import evenwater.chemistry.kernel.SavedNumbers;
@@ -18,10 +19,17 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class DosingPumpTest {
 
     private static final String UNUSABLE = "saved state of the pump cannot be used: ";
+
+    private static void unusable(String why, Executable restoring) {
+        assertEquals(
+                UNUSABLE + why,
+                assertThrowsExactly(UnusableSaveException.class, restoring).getMessage());
+    }
 
     @Test
     void thePumpSaysWhatItIs() {
@@ -113,21 +121,19 @@ class DosingPumpTest {
             long[] mixed = other.clone();
             System.arraycopy(saved, 0, mixed, 0, cut);
             if (!Arrays.equals(mixed, other)) {
-                Refused.argument(
-                        UNUSABLE + "it is torn or damaged, its checksum does not fit", () -> pump.restore(mixed));
+                unusable("it is torn or damaged, its checksum does not fit", () -> pump.restore(mixed));
             }
         }
-        Refused.argument(UNUSABLE + "it has 2 numbers instead of 130", () -> pump.restore(new long[2]));
+        unusable("it has 2 numbers instead of 130", () -> pump.restore(new long[2]));
         long[] version = saved.clone();
         version[0]++;
-        Refused.argument(UNUSABLE + "it is of another version or kind", () -> pump.restore(version));
+        unusable("it is of another version or kind", () -> pump.restore(version));
         Refused.asNull("saved", () -> pump.restore(null));
         for (int i = 0; i < 2000; i++) {
             long[] flipped = saved.clone();
             Random random = new Random(i);
             flipped[1 + random.nextInt(saved.length - 1)] ^= 1L << random.nextInt(64);
-            Refused.argument(
-                    UNUSABLE + "it is torn or damaged, its checksum does not fit", () -> pump.restore(flipped));
+            unusable("it is torn or damaged, its checksum does not fit", () -> pump.restore(flipped));
         }
     }
 
@@ -137,7 +143,7 @@ class DosingPumpTest {
         long[] saved = Bench.running(pump).save();
         saved[2 + PumpMemory.LEVEL] = -1;
         saved[saved.length - 1] = SavedNumbers.checksum(saved, saved.length - 1);
-        Refused.argument(UNUSABLE + "its numbers are out of range", () -> pump.restore(saved));
+        unusable("its numbers are out of range", () -> pump.restore(saved));
     }
 
     @Test
@@ -147,7 +153,7 @@ class DosingPumpTest {
         DosingPump pump = DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(4), ml(400))
                 .dailyDose(ml(2), LocalTime.of(9, 0))
                 .build();
-        Refused.argument(UNUSABLE + "it was made under other settings", () -> pump.restore(state.save()));
+        unusable("it was made under other settings", () -> pump.restore(state.save()));
         DosingPumpState taken = pump.restoreUnderNewSettings(state.save());
         assertEquals(ml(3), taken.dosed()); // the run under way
         assertEquals(Set.of(PumpNotice.RUN_NOT_CONFIRMED), taken.notices());
@@ -155,8 +161,8 @@ class DosingPumpTest {
         assertEquals(pump.fingerprint(), taken.pump().fingerprint());
         DosingPump small = DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(4), ml(100))
                 .build();
-        Refused.argument(
-                UNUSABLE + "the reservoir held 397 mL, more than the 100 mL that it can hold now",
+        unusable(
+                "the reservoir held 397 mL, more than the 100 mL that it can hold now",
                 () -> small.restoreUnderNewSettings(state.save()));
     }
 

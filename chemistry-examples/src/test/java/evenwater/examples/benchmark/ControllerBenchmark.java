@@ -1,5 +1,7 @@
 package evenwater.examples.benchmark;
 
+import evenwater.chemistry.control.SoftenerSettings;
+import evenwater.chemistry.control.SoftenerState;
 import evenwater.chemistry.kernel.RegenerationCount;
 import evenwater.chemistry.kernel.RegenerationKernel;
 import evenwater.chemistry.kernel.RegenerationRule;
@@ -7,8 +9,6 @@ import evenwater.chemistry.kernel.RegenerationSave;
 import evenwater.chemistry.kernel.RegenerationSetting;
 import evenwater.chemistry.kernel.RegenerationSettings;
 import evenwater.chemistry.kernel.RegenerationState;
-import evenwater.chemistry.control.SoftenerSettings;
-import evenwater.chemistry.control.SoftenerState;
 import evenwater.chemistry.quantity.WaterUnits;
 import java.time.LocalDateTime;
 import java.util.Random;
