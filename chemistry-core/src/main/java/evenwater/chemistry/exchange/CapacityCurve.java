@@ -8,6 +8,7 @@ import evenwater.chemistry.quantity.SaltDose;
 import evenwater.chemistry.water.Water;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
@@ -127,10 +128,16 @@ public final class CapacityCurve {
         double grams = stated.in(SaltDose.GRAM_PER_LITRE);
         if (!(grams >= points.firstKey() * (1 - 1e-12) && grams <= points.lastKey() * (1 + 1e-12))) {
             throw new NoAnswerException(
-                    "the " + source + " knows doses from " + least() + " to " + most() + ", not " + stated, stated);
+                    "the " + source + " knows doses from " + text(least(), stated) + " to " + text(most(), stated)
+                            + ", not " + stated,
+                    stated);
         }
         double inside = Math.max(points.firstKey(), Math.min(points.lastKey(), grams));
         return ExchangeCapacity.of(Interpolation.linear(points, inside), ExchangeCapacity.EQUIVALENT_PER_LITRE);
+    }
+
+    private static String text(SaltDose end, SaltDose stated) {
+        return end.to(stated.getUnit()).toText(Locale.ROOT, 6);
     }
 
     /**

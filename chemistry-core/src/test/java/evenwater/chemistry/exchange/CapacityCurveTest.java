@@ -34,8 +34,7 @@ class CapacityCurveTest {
     @Test
     void outsideItHasNoAnswer() {
         Refused.withoutAnswer(
-                "the table of the trade (common practice) knows doses from " + TRADE.least() + " to " + TRADE.most()
-                        + ", not 3 lb/ft³",
+                "the table of the trade (common practice) knows doses from 4 lb/ft³ to 20 lb/ft³, not 3 lb/ft³",
                 List.of(pounds(3)),
                 () -> TRADE.capacity(pounds(3)));
         assertEquals(4, TRADE.least().in(SaltDose.POUND_PER_CUBIC_FOOT), 1e-12);

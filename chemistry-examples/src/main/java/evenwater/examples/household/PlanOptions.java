@@ -2,9 +2,11 @@ package evenwater.examples.household;
 
 import evenwater.chemistry.planning.HouseholdUse;
 import evenwater.chemistry.quantity.SaltDose;
+import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -60,9 +62,7 @@ final class PlanOptions {
         Optional<HouseholdUse> use = use();
         return new PlanWish(
                 use.isPresent() ? use : usual.use(),
-                Optional.ofNullable(resin)
-                        .map(text -> House.option("--resin", () -> WaterUnits.parseVolume(text)))
-                        .or(usual::resin),
+                Optional.ofNullable(resin).map(PlanOptions::resin).or(usual::resin),
                 Optional.ofNullable(dose).map(text -> House.option("--salt-dose", () -> SaltDose.parse(text))),
                 Optional.ofNullable(days).map(PlanOptions::days).orElse(OptionalDouble.empty()),
                 counterFlow);
@@ -84,6 +84,14 @@ final class PlanOptions {
                         : House.option(
                                 "--people and --daily-use",
                                 () -> HouseholdUse.ofPeople(number, WaterUnits.parseVolume(each))));
+    }
+
+    private static WaterQuantity<Volume> resin(String text) {
+        WaterQuantity<Volume> volume = House.option("--resin", () -> WaterUnits.parseVolume(text));
+        if (!(volume.getValue() > 0)) {
+            throw new UsageException("--resin: volume of the resin must be positive, but was " + volume);
+        }
+        return volume;
     }
 
     private static OptionalDouble days(String text) {

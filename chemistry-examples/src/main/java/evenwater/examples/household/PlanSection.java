@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 
@@ -97,10 +98,12 @@ final class PlanSection {
                                         .toText(Locale.ROOT, 3)
                         : "")
                 + why() + ", " + (wish.counterFlow() ? "counter-flow" : "co-flow") + ".");
-        List<String[]> rows = head();
-        rows.add(row("table of the trade", schedule));
         Optional<SofteningCycle> cycle = modelled(page, schedule);
-        cycle.ifPresent(steady -> rows.add(row("model of the bed", plan.at(steady))));
+        List<String[]> rows = table(schedule, cycle.map(plan::at));
+        rows.add(row(
+                "sodium of the softened water, mg/L",
+                sodium(softener.treat(raw)),
+                cycle.map(steady -> sodium(steady.service().meanWater().mixedWith(raw, softener.bypassShare(raw))))));
         page.gap().table(rows).gap();
         cycle.ifPresent(steady -> bed(page, steady));
         flows(page, resin);
@@ -158,34 +161,72 @@ final class PlanSection {
         }
     }
 
-    private static List<String[]> head() {
+    private static List<String[]> table(SoftenerSchedule table, Optional<SoftenerSchedule> bed) {
         List<String[]> rows = new ArrayList<>();
-        rows.add(new String[] {
-            "by the",
-            "kgr/ft³",
-            "days",
-            "salt, kg a time",
-            "kg a week",
-            "kg a year",
-            "drain, m³ a year",
-            "chloride, kg a year",
-            "grain/lb"
-        });
+        rows.add(row("by the", "table of the trade", bed.map(any -> "model of the bed")));
+        row(rows, "capacity, kgr/ft³", table, bed, s -> s.capacity().in(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT));
+        row(rows, "days between regenerations, the reserve kept", table, bed, SoftenerSchedule::days);
+        row(
+                rows,
+                "litres through the resin, the reserve included",
+                table,
+                bed,
+                s -> s.softenedPerRegeneration().in(LITRE));
+        row(rows, "reserve, litres", table, bed, s -> s.reserve().in(LITRE));
+        row(rows, "salt a time, kg", table, bed, s -> s.saltPerRegeneration().in(KILOGRAM));
+        row(rows, "salt a week, kg", table, bed, s -> s.saltPerWeek().in(KILOGRAM));
+        row(rows, "salt a year, kg", table, bed, s -> s.saltPerYear().in(KILOGRAM));
+        row(
+                rows,
+                "chloride to the drain, kg a year",
+                table,
+                bed,
+                s -> s.chloridePerYear().in(KILOGRAM));
+        row(
+                rows,
+                "water to the drain, litres a time",
+                table,
+                bed,
+                s -> s.drainPerRegeneration().in(LITRE));
+        row(
+                rows,
+                "water to the drain, m³ a year",
+                table,
+                bed,
+                s -> s.drainPerYear().in(CUBIC_METRE));
+        row(
+                rows,
+                "hardness taken for the salt, grain/lb",
+                table,
+                bed,
+                s -> s.efficiency().perSalt().in(WaterUnits.GRAIN_PER_POUND));
+        row(
+                rows,
+                "the same, percent of theory",
+                table,
+                bed,
+                s -> 100 * s.efficiency().shareOfTheory());
         return rows;
     }
 
-    private static String[] row(String name, SoftenerSchedule schedule) {
-        return new String[] {
-            name,
-            Page.number(schedule.capacity().in(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT)),
-            Page.number(schedule.days()),
-            Page.number(schedule.saltPerRegeneration().in(KILOGRAM)),
-            Page.number(schedule.saltPerWeek().in(KILOGRAM)),
-            Page.number(schedule.saltPerYear().in(KILOGRAM)),
-            Page.number(schedule.drainPerYear().in(CUBIC_METRE)),
-            Page.number(schedule.chloridePerYear().in(KILOGRAM)),
-            Page.number(schedule.efficiency().perSalt().in(WaterUnits.GRAIN_PER_POUND))
-        };
+    private static void row(
+            List<String[]> rows,
+            String name,
+            SoftenerSchedule table,
+            Optional<SoftenerSchedule> bed,
+            ToDoubleFunction<SoftenerSchedule> figure) {
+        rows.add(row(
+                name,
+                Page.number(figure.applyAsDouble(table)),
+                bed.map(model -> Page.number(figure.applyAsDouble(model)))));
+    }
+
+    private static String[] row(String name, String table, Optional<String> bed) {
+        return bed.map(model -> new String[] {name, table, model}).orElse(new String[] {name, table});
+    }
+
+    private static String sodium(Water water) {
+        return Page.number(water.total(Ion.SODIUM).in(Ion.SODIUM.milligramPerLitre()));
     }
 
     private void bed(Page page, SofteningCycle cycle) {
@@ -193,13 +234,13 @@ final class PlanSection {
         Hardness leak = cycle.service().waterAt(middle).hardness().to(speech.hardness());
         RegenerationRun.Waste waste = cycle.regeneration().mixedWaste();
         page.say(
-                "The table is common practice for co-flow and some 10 gpg; the bed is computed with your water at 16 bed volumes per hour to 1 gpg, two rates of it calibrated on that "
-                        + "table. It lets through " + leak.toText(Locale.ROOT, 2)
-                        + " in the middle of a run. A regeneration sends " + text(waste.volume())
-                        + " to the drain, on the whole with " + grams(waste, Ion.CHLORIDE) + " g/L of chloride, "
-                        + grams(waste, Ion.SODIUM)
-                        + " of sodium and " + grams(waste, Ion.CALCIUM)
-                        + " of calcium; where it may go is for the local code.");
+                "The table is common practice for co-flow and some 10 gpg of hardness. The bed is computed with your water, at 16 "
+                        + "bed volumes per hour to 1 gpg; two rates of it are calibrated on that table. Where the two differ, set the valve "
+                        + "by the fewer days.");
+        page.say("In the middle of a run the bed lets through " + leak.toText(Locale.ROOT, 2)
+                + ". A regeneration sends " + text(waste.volume()) + " to the drain, on the whole with "
+                + grams(waste, Ion.CHLORIDE) + " g/L of chloride, " + grams(waste, Ion.SODIUM) + " of sodium and "
+                + grams(waste, Ion.CALCIUM) + " of calcium; where it may go is for the local code.");
     }
 
     private static String grams(RegenerationRun.Waste waste, Ion ion) {
