@@ -64,8 +64,8 @@ class CapacityReferenceTest {
     }
 
     /**
-     * Curves of resin makers (from memory, good to half of themselves) for total cations as CaCO₃. The model leaks 0.3 to 0.7 of them: its bed is
-     * ideal, without channels or brine that passes by. Read as constants of mass action, the selectivities would double the leakage and meet the curves. Both stand.
+     * Curves of resin makers (from memory, good to half of themselves) for total cations as CaCO₃. In the middle of the run the model leaks 0.3 to 0.5 of them: its
+     * bed is ideal, without channels or brine that passes by, and the curves may stand for a whole run with its end. Both stand.
      */
     @ParameterizedTest(name = "{0} mg/L of cations, {1} lb: {2} mg/L")
     @CsvSource({
@@ -79,20 +79,22 @@ class CapacityReferenceTest {
         "1000, 10, 13",
         "1000, 15, 7"
     })
-    void leakageIsSomeHalfOfTheCurves(double cations, double pounds, double published) {
+    void leakageIsBelowTheCurves(double cations, double pounds, double published) {
         SofteningCycle cycle = cycle(feed(10, sodiumFor(cations)), Regeneration.coFlow(pounds(pounds)));
         double share = leakage(cycle) / published;
-        assertTrue(share > 0.3 && share < 0.7, share + " of the curve");
+        assertTrue(share > 0.3 && share < 0.5, share + " of the curve");
     }
 
+    /** Which way the scale is read moves the answer by some tenths; the rates were calibrated with the plain ratio. */
     @Test
-    void byMassActionTheLeakageMeetsTheCurves() {
+    void byMassActionCapacityAndLeakageAreHigher() {
         Resin resin = Resin.gel().with(Resin.gel().selectivity().with(SelectivityConvention.MASS_ACTION));
         ResinBed bed = ResinBed.of(resin, cubicFoot().volume());
-        Water feed = feed(10, sodiumFor(500));
-        SofteningCycle cycle =
-                SofteningCycle.steady(bed, feed, bed.flow(16), END_POINT, Regeneration.coFlow(pounds(6)));
-        assertEquals(9, leakage(cycle), 4.5);
+        SofteningCycle plain = cycle(usual(), Regeneration.coFlow(pounds(6)));
+        SofteningCycle massAction =
+                SofteningCycle.steady(bed, usual(), bed.flow(16), END_POINT, Regeneration.coFlow(pounds(6)));
+        assertEquals(1.10, kilograins(massAction) / kilograins(plain), 0.02);
+        assertEquals(1.37, leakage(massAction) / leakage(plain), 0.05);
     }
 
     private static double sodiumFor(double cationsAsCalciumCarbonate) {

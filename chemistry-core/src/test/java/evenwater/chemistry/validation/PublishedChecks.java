@@ -37,7 +37,9 @@ final class PublishedChecks {
             SofteningChecks.sizing(),
             SaltChecks.theory(),
             SaltChecks.efficiency(),
-            SaltChecks.capacity());
+            SaltChecks.capacity(),
+            ResinChecks.equilibrium(),
+            ResinChecks.capacity());
 
     private PublishedChecks() {}
 

@@ -1,17 +1,20 @@
 package evenwater.chemistry.validation;
 
-import static evenwater.chemistry.quantity.EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE;
 import static evenwater.chemistry.quantity.Hardness.GERMAN_DEGREE;
 import static evenwater.chemistry.quantity.Hardness.GRAIN_PER_US_GALLON;
 import static evenwater.chemistry.quantity.Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE;
 import static evenwater.chemistry.quantity.Hardness.MILLIMOLE_PER_LITRE;
 
 import evenwater.chemistry.analysis.IronCompensation;
+import evenwater.chemistry.exchange.CapacityCurve;
+import evenwater.chemistry.planning.HouseholdUse;
+import evenwater.chemistry.planning.SoftenerPlan;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.CompensatedHardness;
 import evenwater.chemistry.quantity.ExchangeCapacity;
 import evenwater.chemistry.quantity.FlowRate;
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.SaltDose;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Softener;
@@ -19,10 +22,14 @@ import evenwater.chemistry.water.Water;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Map;
 import javax.measure.Unit;
 
 /** What a softener exchanges, how much raw water passes by it, and how it is sized. */
 final class SofteningChecks {
+
+    /** The textbook names none; its capacity is that of any. */
+    private static final SaltDose TEXTBOOK_DOSE = SaltDose.of(100, SaltDose.GRAM_PER_LITRE);
 
     private SofteningChecks() {}
 
@@ -88,9 +95,9 @@ final class SofteningChecks {
                         days.computed("14.62"),
                         new Result("load", "hardness of 400 US gallons at 15 gpg", "grains/d", dailyGrains())
                                 .printed("6000", Source.TRADE_PAGE, Status.VERIFIED),
-                        new Result("days-20000", "20 000 grains last for", "d", 20_000 / dailyGrains())
+                        new Result("days-20000", "20 000 grains last for", "d", lasting(6))
                                 .printed("3.3", Source.TRADE_PAGE, Status.VERIFIED),
-                        new Result("days-30000", "30 000 grains last for", "d", 30_000 / dailyGrains())
+                        new Result("days-30000", "30 000 grains last for", "d", lasting(15))
                                 .printed("5", Source.TRADE_PAGE, Status.VERIFIED),
                         new Result("iron-surcharge", "surcharge for 1 mg/L of iron", "gpg", surcharge(1, 0))
                                 .printed("3", Source.TRADE_PAGE, Status.VERIFIED)
@@ -103,27 +110,40 @@ final class SofteningChecks {
     }
 
     private static double bypassShare() {
-        Water raw = hard(Hardness.of(280, MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
-        return Softener.withSodium()
-                .bypassFor(Hardness.of(85, MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE))
-                .bypassShare(raw);
+        return textbook().bypassShare();
     }
 
-    /** Equivalents that the resin takes up, over those that leave the water in a day. */
     private static double days() {
-        Water raw = hard(Hardness.of(280, MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
-        double capacity = ExchangeCapacity.of(57, ExchangeCapacity.GRAM_PER_LITRE_CALCIUM_CARBONATE)
-                .in(ExchangeCapacity.EQUIVALENT_PER_LITRE);
-        double litresOfResin = WaterUnits.volume(0.1, WaterUnits.CUBIC_METRE).in(WaterUnits.LITRE);
-        double litresPerDay = FlowRate.of(2000.0 / 24, FlowRate.LITRE_PER_HOUR).in(FlowRate.LITRE_PER_DAY);
-        double equivalentsPerLitre =
-                Ion.CALCIUM.equivalents(raw.total(Ion.CALCIUM)).in(MILLIEQUIVALENT_PER_LITRE) / 1000;
-        return capacity * litresOfResin / ((1 - bypassShare()) * equivalentsPerLitre * litresPerDay);
+        return textbook().at(TEXTBOOK_DOSE).days();
+    }
+
+    private static SoftenerPlan textbook() {
+        ExchangeCapacity capacity = ExchangeCapacity.of(57, ExchangeCapacity.GRAM_PER_LITRE_CALCIUM_CARBONATE);
+        return SoftenerPlan.of(
+                        hard(Hardness.of(280, MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)),
+                        HouseholdUse.ofDaily(WaterUnits.volume(2000, WaterUnits.LITRE)),
+                        WaterUnits.volume(0.1, WaterUnits.CUBIC_METRE))
+                .with(CapacityCurve.of(
+                        Map.of(TEXTBOOK_DOSE, capacity, TEXTBOOK_DOSE.multiply(2), capacity), "the textbook"))
+                .withReserve(0)
+                .leaving(Hardness.of(85, MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
+    }
+
+    private static double lasting(double pounds) {
+        return SoftenerPlan.of(
+                        hard(Hardness.of(15, GRAIN_PER_US_GALLON)),
+                        HouseholdUse.ofPeople(5, WaterUnits.volume(80, WaterUnits.US_GALLON)),
+                        WaterUnits.volume(1, WaterUnits.CUBIC_FOOT))
+                .withReserve(0)
+                .at(SaltDose.of(pounds, SaltDose.POUND_PER_CUBIC_FOOT))
+                .days();
     }
 
     private static double dailyGrains() {
         double milligrams = Hardness.of(15, GRAIN_PER_US_GALLON).in(MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
-                * WaterUnits.volume(400, WaterUnits.US_GALLON).in(WaterUnits.LITRE);
+                * HouseholdUse.ofPeople(5, WaterUnits.volume(80, WaterUnits.US_GALLON))
+                        .daily()
+                        .in(WaterUnits.LITRE);
         return WaterUnits.mass(milligrams, WaterUnits.MILLIGRAM).in(WaterUnits.GRAIN);
     }
 

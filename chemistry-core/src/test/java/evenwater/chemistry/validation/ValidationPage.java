@@ -47,7 +47,7 @@ final class ValidationPage {
 
             - hydroxide, carbonate and bicarbonate alkalinity from the two end points (P and T) of a titration;
             - uncertainty of a result from the uncertainties of its inputs;
-            - capacity and leakage of a resin bed: the sizing table of the trade is converted here, not predicted.
+            - leakage of a resin bed: published curves are good to half of themselves; docs/resin-bed.md has them beside the model.
             """;
 
     private ValidationPage() {}

@@ -41,8 +41,8 @@ class ReadmeTest {
     }
 
     @Test
-    void thereAreSevenQuestions() throws IOException {
-        assertEquals(7, questions().size());
+    void thereAreTenQuestions() throws IOException {
+        assertEquals(10, questions().size());
     }
 
     @TestFactory
