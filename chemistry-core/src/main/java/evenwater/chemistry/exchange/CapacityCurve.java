@@ -62,7 +62,7 @@ public final class CapacityCurve {
      * @param flow in service; above 0
      * @param endPoint hardness of the effluent at which the bed is regenerated; above 0
      * @param regeneration how it is brought back, but for the dose
-     * @return the curve; doses at which the bed leaks more than the end point from the start are left out
+     * @return the curve; doses at which no steady cycle stays below the end point are left out, with all that are less
      * @throws IllegalArgumentException if flow or end point are not positive
      * @throws NoAnswerException if fewer than two doses give water below the end point
      */
@@ -141,24 +141,28 @@ public final class CapacityCurve {
     }
 
     /**
-     * Returns the dose that takes most hardness for its salt among those that give enough.
+     * Returns the dose that takes most hardness for its salt among those that give enough, when some of the capacity is kept and not used.
      *
-     * <p>Between two points of the curve, capacity over dose only rises or falls; so the best is a point, or where the capacity is just met.
+     * <p>{@code (capacity − kept) / dose} is largest. Between two points of the curve it only rises or falls; so the best is a point, or where the
+     * capacity is just met.
      *
-     * @param needed capacity at least
+     * @param needed capacity at least, what is kept included; 0 or more
+     * @param kept capacity that is thrown away with every regeneration, such as a reserve; 0 or more, below {@code needed}
      * @return the dose of sodium chloride; empty if no dose of the curve gives so much
      */
-    public Optional<SaltDose> mostEfficientDose(Quantity<ExchangeCapacity> needed) {
+    public Optional<SaltDose> mostEfficientDose(Quantity<ExchangeCapacity> needed, Quantity<ExchangeCapacity> kept) {
         double least = ExchangeCapacity.from(needed).in(ExchangeCapacity.EQUIVALENT_PER_LITRE);
+        double lost = ExchangeCapacity.from(kept).in(ExchangeCapacity.EQUIVALENT_PER_LITRE);
         double best = Double.NaN;
+        double most = Double.NEGATIVE_INFINITY;
         double low = points.firstKey();
         for (double high : points.keySet()) {
-            double met = met(low, high, least);
-            for (double grams : new double[] {met, high}) {
+            for (double grams : new double[] {met(low, high, least), high}) {
                 double capacity = Interpolation.linear(points, grams);
-                boolean better = Double.isNaN(best) || capacity / grams > Interpolation.linear(points, best) / best;
-                if (capacity >= least * (1 - 1e-12) && better) {
+                double used = (capacity - lost) / grams;
+                if (capacity >= least * (1 - 1e-12) && used > most) {
                     best = grams;
+                    most = used;
                 }
             }
             low = high;

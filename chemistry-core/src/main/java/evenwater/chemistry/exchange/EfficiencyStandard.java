@@ -4,7 +4,12 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import javax.measure.quantity.Dimensionless;
 
-/** What rules ask of the salt that a softener uses: hardness removed over sodium chloride used, by mass. */
+/**
+ * What rules ask of the salt that a softener uses: hardness removed over sodium chloride used, by mass.
+ *
+ * <p>Only the limit for salt: the rules ask for more, such as regeneration by demand, a limit for the water to the drain and a test with a feed of 20
+ * grains per US gallon. To be above the limit here does not make a softener comply.
+ */
 public enum EfficiencyStandard {
 
     /** NSF/ANSI 44, softeners rated for efficiency, which regenerate by demand; potassium chloride counts by equivalents (number from memory). */

@@ -9,7 +9,7 @@ import javax.measure.quantity.Length;
  *
  * <p>{@code ∂q/∂t = film · (c − c*) = solid · (q* − q)}, with q in eq per litre of bed, c in eq per litre of water, and c*, q* in equilibrium at the surface of the
  * bead (E. Glueckauf 1955, from memory). The film gets thinner as the water gets faster: its rate goes with the square root of the flow (J. J. Carberry 1960,
- * from memory).
+ * from memory); strictly of its speed, so that a flow in bed volumes per hour stands for a bed of some 0.75 m.
  *
  * @param filmPerHour rate through the film of water around a bead at 16 bed volumes per hour, in 1/h; above 0, infinite for no resistance
  * @param solidPerHour rate inside the bead, in 1/h; likewise
@@ -23,8 +23,9 @@ public record ExchangeRates(double filmPerHour, double solidPerHour) {
     /**
      * Rates for beads of 0.6 mm, calibrated: chosen so that a bed of 100 slices gives the trade's 20, 27 and 30 kilograins per cubic foot at 6, 10 and 15 lb
      * of salt, co-flow, at 16 bed volumes per hour, with 10 grains per gallon of hardness (calcium to magnesium 2 : 1), 4 mmol/L of sodium and 1 gpg as end
-     * point. It gives 20.1, 26.7 and 30.9. The rate in the bead is 15 D/r² with D = 3.3 × 10⁻¹¹ m²/s, a diffusivity such as measured ones are; the rate
-     * through the film is some ten times lower than that of an ideal packing, and stands for uneven flow, spread of bead sizes and mixing as well.
+     * point. It gives 20.1, 26.7 and 30.9, and 14.9 at 4 lb, where the trade has 16 to 17. The rate in the bead is 15 D/r² with D = 3.3 × 10⁻¹¹ m²/s, a
+     * diffusivity such as measured ones are; the rate through the film is six to eight times lower than that of an ideal packing (Carberry, in a bed of 0.75 m), and
+     * stands for uneven flow, spread of bead sizes and mixing as well.
      */
     public static final ExchangeRates CALIBRATED = new ExchangeRates(150, 20);
 

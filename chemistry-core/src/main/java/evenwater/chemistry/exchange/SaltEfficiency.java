@@ -60,7 +60,7 @@ public record SaltEfficiency(double shareOfTheory) {
     }
 
     /**
-     * Tells whether a rule is kept.
+     * Tells whether the limit that a rule sets for salt is kept; the rule may ask for more.
      *
      * @param standard the rule
      * @return true at or above what it asks

@@ -69,6 +69,19 @@ public final class ResinSizing {
     }
 
     /**
+     * Returns the resin that lasts the days and takes the flow: the larger of the two.
+     *
+     * @param peak largest flow through the resin; 0 or more
+     * @return volume of settled resin in litres
+     * @throws IllegalArgumentException if the flow is negative
+     */
+    public WaterQuantity<Volume> resin(Quantity<FlowRate> peak) {
+        WaterQuantity<Volume> forPeak = resinForPeak(peak);
+        WaterQuantity<Volume> forDays = resinForDays();
+        return forDays.compareTo(forPeak) >= 0 ? forDays : forPeak;
+    }
+
+    /**
      * Returns the least resin for a flow at the peak.
      *
      * @param peak largest flow through the resin; 0 or more

@@ -182,6 +182,9 @@ public final class SoftenerPlan {
     /**
      * Returns what a computed cycle means for the household, in place of the curve.
      *
+     * <p>Its capacity counts what the resin took, without what leaked; the household's hardness is counted whole, so the days are on the safe side by the
+     * leakage.
+     *
      * @param cycle of a bed with this water
      * @return days, salt, water, chloride
      * @throws NoAnswerException if the reserve takes all of its capacity
@@ -205,9 +208,7 @@ public final class SoftenerPlan {
     }
 
     /**
-     * Returns the dose that uses salt best among those that last long enough.
-     *
-     * <p>Where the curve bends, and where the days are just met, efficiency can be best; between them it only rises or falls.
+     * Returns the dose that takes least salt in a year among those that last long enough; what is kept as a reserve counts as thrown away.
      *
      * @param days between regenerations, the reserve taken off; above 0
      * @return the schedule at that dose
@@ -220,8 +221,9 @@ public final class SoftenerPlan {
                     "days between regenerations must be above 0 and at most 365, but were " + days);
         }
         double needed = dailyEquivalents() * days + reserveEquivalents();
-        Optional<SaltDose> best =
-                curve.mostEfficientDose(ExchangeCapacity.of(needed / resin.in(LITRE), EQUIVALENT_PER_LITRE));
+        Optional<SaltDose> best = curve.mostEfficientDose(
+                ExchangeCapacity.of(needed / resin.in(LITRE), EQUIVALENT_PER_LITRE),
+                ExchangeCapacity.of(reserveEquivalents() / resin.in(LITRE), EQUIVALENT_PER_LITRE));
         if (best.isEmpty()) {
             ExchangeCapacity most = curve.capacity(curve.most());
             double longest =

@@ -26,8 +26,14 @@ public final class SoftenerSchedule {
     private static final double FEWEST_DAYS = 3;
 
     private static final double MOST_DAYS = 14;
+    private static final double ROUNDING = 1e-9;
     /** Common practice, no source: from here on ferrous iron fouls the resin whatever the plan says, in mg/L. */
     private static final double MUCH_IRON = 3;
+
+    /** Litres per kilogram of CaCO₃ that are 1 US gallon for 1000 grains: 3.785411784 L for 64.79891 g. */
+    private static final double LITRES_PER_GALLON_BY_KILOGRAINS = 3.785411784 / 0.06479891;
+
+    private static final double MOST_DRAIN = 5 * LITRES_PER_GALLON_BY_KILOGRAINS;
 
     private static final double DAYS_OF_A_YEAR = 365.25;
 
@@ -158,12 +164,33 @@ public final class SoftenerSchedule {
     }
 
     /**
-     * Returns how well the salt is used when the bed is run to its end: with a reserve that is not used up it is less by the same share.
+     * Returns how well the salt is used when the bed is run to its end, as capacity tables and standards count.
      *
      * @return charges of hardness per charge of salt
      */
     public SaltEfficiency efficiency() {
         return SaltEfficiency.of(capacity, dose);
+    }
+
+    /**
+     * Returns how well the salt is used when the reserve is thrown away with every regeneration, as the salt of a year counts.
+     *
+     * @return charges of hardness per charge of salt
+     */
+    public SaltEfficiency efficiencyWithReserve() {
+        return new SaltEfficiency(efficiency().shareOfTheory() * days() / daysWithoutReserve());
+    }
+
+    /**
+     * Returns the water that goes to the drain for a kilogram of hardness as CaCO₃, run to the end.
+     *
+     * @return in litres; NSF/ANSI 44 allows 292 (5 US gallons for 1000 grains; from memory)
+     */
+    public WaterQuantity<Volume> drainPerKilogramOfHardness() {
+        double kilograms = capacity.in(ExchangeCapacity.GRAM_PER_LITRE_CALCIUM_CARBONATE)
+                * plan.resin().in(LITRE)
+                / 1000;
+        return WaterUnits.volume(drainPerRegeneration().in(LITRE) / kilograms, LITRE);
     }
 
     /**
@@ -191,19 +218,25 @@ public final class SoftenerSchedule {
      */
     public List<String> warnings() {
         List<String> warnings = new ArrayList<>();
-        if (days() < FEWEST_DAYS) {
+        if (days() < FEWEST_DAYS * (1 - ROUNDING)) {
             warnings.add("regeneration after " + text(days())
                     + " days is more often than the usual 3 to 14: more resin would save water");
         }
-        if (days() > MOST_DAYS) {
+        if (days() > MOST_DAYS * (1 + ROUNDING)) {
             warnings.add(
                     "regeneration after " + text(days())
-                            + " days is rarer than the usual 3 to 14: standing resin compacts and fouls, so set the calendar to 14 days");
+                            + " days is rarer than the usual 3 to 14: standing resin compacts, fouls and grows germs, so set the calendar to 14 days, or to fewer where the local code asks for it");
         }
         if (!efficiency().meets(EfficiencyStandard.NSF_ANSI_44)) {
             warnings.add("salt efficiency of " + efficiency() + " is below the "
-                    + EfficiencyStandard.NSF_ANSI_44.least().toText(Locale.ROOT, 4) + " of "
-                    + EfficiencyStandard.NSF_ANSI_44.source());
+                    + EfficiencyStandard.NSF_ANSI_44.least().toText(Locale.ROOT, 4) + " that "
+                    + EfficiencyStandard.NSF_ANSI_44.source() + " asks of efficient softeners");
+        }
+        double drain = drainPerKilogramOfHardness().in(LITRE);
+        if (drain > MOST_DRAIN) {
+            warnings.add(
+                    "regeneration takes " + text(drain / LITRES_PER_GALLON_BY_KILOGRAINS)
+                            + " US gallons for 1000 grains of hardness, above the 5 that NSF/ANSI 44 (number from memory) allows efficient softeners");
         }
         double iron = plan.source().total(Ion.IRON_II).in(Ion.IRON_II.milligramPerLitre());
         if (iron > MUCH_IRON) {

@@ -32,6 +32,13 @@ class ResinSizingTest {
         assertEquals(7, sized.at(EIGHT).days(), 1e-9);
     }
 
+    @Test
+    void theLargerOfTheTwoCounts() {
+        ResinSizing sizing = ResinSizing.of(PLAN, EIGHT, 7);
+        assertEquals(sizing.resinForDays(), sizing.resin(perMinute(1)));
+        assertEquals(ResinSizing.resinForPeak(perMinute(400)), sizing.resin(perMinute(400)));
+    }
+
     /** 1 US gpm per cubic foot is 8.0208 bed volumes per hour: 5 and 10 gpm are 40 and 80. */
     @Test
     void flowsAreThoseOfThePractice() {

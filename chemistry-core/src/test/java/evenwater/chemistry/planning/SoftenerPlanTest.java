@@ -24,6 +24,8 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Volume;
@@ -163,6 +165,50 @@ class SoftenerPlanTest {
         assertEquals(plan.curve().least(), plan.leastSaltFor(1).regeneration().dose());
     }
 
+    /** Six days of 150 US gal and one of 1100: a reserve for the busiest day makes small doses costly. */
+    @Test
+    void aLargeReserveAsksForMoreSaltATime() {
+        List<WaterQuantity<Volume>> days = new ArrayList<>(Collections.nCopies(6, WaterUnits.volume(150, US_GALLON)));
+        days.add(WaterUnits.volume(1100, US_GALLON));
+        SoftenerPlan plan = SoftenerPlan.of(gpg(10), HouseholdUse.ofDays(days), ONE_CUBIC_FOOT);
+        SoftenerSchedule chosen = plan.leastSaltFor(3);
+        assertEquals(8, chosen.regeneration().dose().in(SaltDose.POUND_PER_CUBIC_FOOT), 1e-9);
+        assertEquals(291.3, chosen.saltPerYear().in(KILOGRAM), 0.1); // by hand
+    }
+
+    @Test
+    void efficiencyIsLessWhereAReserveIsThrownAway() {
+        SoftenerSchedule schedule = fiveAtEighty(15).at(pounds(8));
+        double share = schedule.days() / schedule.daysWithoutReserve();
+        assertEquals(
+                share,
+                schedule.efficiencyWithReserve().shareOfTheory()
+                        / schedule.efficiency().shareOfTheory(),
+                1e-12);
+        double hardness = 365.25 * 6 * 64.79891 / 1000; // kg of CaCO3 in a year: 6000 grains a day
+        assertEquals(
+                hardness / schedule.saltPerYear().in(KILOGRAM),
+                schedule.efficiencyWithReserve().perSalt().in(WaterUnits.ONE),
+                1e-4);
+    }
+
+    @Test
+    void muchRinsingIsWarnedOf() {
+        SoftenerSchedule wasteful = fiveAtEighty(15)
+                .with(Regeneration.coFlow(pounds(1)).withWater(4, 3, 10))
+                .at(pounds(8));
+        double gallons = wasteful.drainPerRegeneration().in(US_GALLON) / 24; // for 24000 grains
+        assertEquals(
+                gallons * 3.785411784 / 0.06479891,
+                wasteful.drainPerKilogramOfHardness().in(LITRE),
+                1e-6);
+        assertTrue(
+                wasteful.warnings()
+                        .contains(
+                                "regeneration takes 5.67 US gallons for 1000 grains of hardness, above the 5 that NSF/ANSI 44 (number from memory) allows efficient softeners"),
+                wasteful.warnings().toString());
+    }
+
     @Test
     void whatCannotLastIsRefusedWithWhatCan() {
         SoftenerPlan plan = fiveAtEighty(15);
@@ -207,13 +253,13 @@ class SoftenerPlanTest {
         assertEquals(
                 List.of(
                         "regeneration after 2.33 days is more often than the usual 3 to 14: more resin would save water",
-                        "salt efficiency of 3,333 grain/lb, 55.6 % of theory is below the 3,350 grain/lb of NSF/ANSI 44 (number from memory)"),
+                        "salt efficiency of 3,333 grain/lb, 55.6 % of theory is below the 3,350 grain/lb that NSF/ANSI 44 (number from memory) asks of efficient softeners"),
                 fiveAtEighty(15).at(pounds(6)).warnings());
         SoftenerSchedule rare = SoftenerPlan.of(gpg(10), HouseholdUse.ofPeople(1), WaterUnits.volume(2, CUBIC_FOOT))
                 .at(pounds(4));
         assertEquals(
                 List.of(
-                        "regeneration after 43.0 days is rarer than the usual 3 to 14: standing resin compacts and fouls, so set the calendar to 14 days"),
+                        "regeneration after 43.0 days is rarer than the usual 3 to 14: standing resin compacts, fouls and grows germs, so set the calendar to 14 days, or to fewer where the local code asks for it"),
                 rare.warnings());
         Water iron = Water.builder()
                 .total(Ion.CALCIUM, mmol(1))

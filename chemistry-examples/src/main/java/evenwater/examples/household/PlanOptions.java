@@ -6,6 +6,7 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -19,7 +20,9 @@ final class PlanOptions {
     @Option(
             names = "--daily-use",
             paramLabel = "volume",
-            description = "Water of a day, such as '500 L' or '150 US gal'; with --people, of each of them.")
+            description =
+                    "Water of a day, such as '500 L' or '150 US gal', or of several measured days between commas; with --people, of "
+                            + "each of them.")
     private @Nullable String dailyUse;
 
     @Option(
@@ -70,8 +73,7 @@ final class PlanOptions {
 
     private Optional<HouseholdUse> use() {
         if (people == null) {
-            return Optional.ofNullable(dailyUse)
-                    .map(text -> House.option("--daily-use", () -> HouseholdUse.ofDaily(WaterUnits.parseVolume(text))));
+            return Optional.ofNullable(dailyUse).map(text -> House.option("--daily-use", () -> measured(text)));
         }
         if (!people.strip().matches("[0-9]{1,5}")) {
             throw new UsageException("--people: '" + people + "' is no number of people such as 4");
@@ -84,6 +86,14 @@ final class PlanOptions {
                         : House.option(
                                 "--people and --daily-use",
                                 () -> HouseholdUse.ofPeople(number, WaterUnits.parseVolume(each))));
+    }
+
+    private static HouseholdUse measured(String text) {
+        if (!text.contains(",")) {
+            return HouseholdUse.ofDaily(WaterUnits.parseVolume(text));
+        }
+        return HouseholdUse.ofDays(
+                Stream.of(text.split(",", -1)).map(WaterUnits::parseVolume).toList());
     }
 
     private static WaterQuantity<Volume> resin(String text) {

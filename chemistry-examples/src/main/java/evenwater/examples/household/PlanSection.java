@@ -1,7 +1,5 @@
 package evenwater.examples.household;
 
-import static evenwater.chemistry.quantity.WaterUnits.CUBIC_METRE;
-import static evenwater.chemistry.quantity.WaterUnits.KILOGRAM;
 import static evenwater.chemistry.quantity.WaterUnits.LITRE;
 
 import evenwater.chemistry.exchange.Regeneration;
@@ -14,7 +12,6 @@ import evenwater.chemistry.planning.ResinSizing;
 import evenwater.chemistry.planning.SoftenerPlan;
 import evenwater.chemistry.planning.SoftenerSchedule;
 import evenwater.chemistry.quantity.CompensatedHardness;
-import evenwater.chemistry.quantity.ExchangeCapacity;
 import evenwater.chemistry.quantity.FlowRate;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
@@ -25,11 +22,10 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 
@@ -86,7 +82,8 @@ final class PlanSection {
                 + (wish.resin().isPresent() ? "" : " (as much as lasts a week at 8 lb/ft³: say --resin)")
                 + ", hardness in front of it "
                 + plan.sizedFor().toText(Locale.ROOT, 3) + iron(plan) + ", with a reserve of one day of use.");
-        SoftenerSchedule schedule = chosen(plan);
+        Choice choice = chosen(plan);
+        SoftenerSchedule schedule = choice.schedule();
         SaltDose dose = schedule.regeneration().sodiumChlorideDose();
         page.say("Dose: " + dose.to(SaltDose.POUND_PER_CUBIC_FOOT).toText(Locale.ROOT, 3) + " ("
                 + dose.to(SaltDose.GRAM_PER_LITRE).toText(Locale.ROOT, 3) + ") of sodium chloride"
@@ -97,15 +94,22 @@ final class PlanSection {
                                         .to(SaltDose.GRAM_PER_LITRE)
                                         .toText(Locale.ROOT, 3)
                         : "")
-                + why() + ", " + (wish.counterFlow() ? "counter-flow" : "co-flow") + ".");
+                + choice.why() + ", " + (wish.counterFlow() ? "counter-flow" : "co-flow") + ".");
         Optional<SofteningCycle> cycle = modelled(page, schedule);
-        List<String[]> rows = table(schedule, cycle.map(plan::at));
-        rows.add(row(
-                "sodium of the softened water, mg/L",
-                sodium(softener.treat(raw)),
-                cycle.map(steady -> sodium(steady.service().meanWater().mixedWith(raw, softener.bypassShare(raw))))));
-        page.gap().table(rows).gap();
+        Optional<SoftenerSchedule> bed = cycle.map(plan::at);
+        PlanTable table = new PlanTable(schedule, bed);
+        Ion gives = softener.regenerant();
+        table.row(
+                gives.name() + " of the softened water, mg/L",
+                softened(softener.treat(raw), gives),
+                cycle.map(steady -> softened(blend(steady), gives)));
+        page.gap().table(table.rows()).gap();
         cycle.ifPresent(steady -> bed(page, steady));
+        choice.days()
+                .ifPresent(days -> bed.filter(model -> model.days() < days * (1 - 1e-9))
+                        .ifPresent(model -> page.say("By the bed this dose lasts " + Page.number(model.days())
+                                + " days, not " + Page.number(days).replaceFirst("\\.?0+$", "") + ".")));
+        cautions(page);
         flows(page, resin);
         schedule.warnings().forEach(warning -> page.say(NeutralizerSection.sentence(warning)));
     }
@@ -120,26 +124,25 @@ final class PlanSection {
         return softener.regenerant().equals(Ion.POTASSIUM) ? way.withPotassiumChloride() : way;
     }
 
-    private SoftenerSchedule chosen(SoftenerPlan plan) {
-        if (wish.dose().isPresent()) {
-            return plan.at(wish.dose().get());
-        }
-        if (wish.days().isPresent() || wish.resin().isEmpty()) {
-            return plan.leastSaltFor(wish.days().orElse(WEEK));
-        }
-        try {
-            return plan.leastSaltFor(FEWEST_DAYS);
-        } catch (NoAnswerException tooLittleResin) {
-            return plan.at(plan.curve().most());
-        }
-    }
+    /** A dose with its reason, and the days that were asked for. */
+    private record Choice(SoftenerSchedule schedule, String why, Optional<Double> days) {}
 
-    private String why() {
+    private Choice chosen(SoftenerPlan plan) {
         if (wish.dose().isPresent()) {
-            return "";
+            return new Choice(plan.at(wish.dose().get()), "", Optional.empty());
         }
         double days = wish.days().orElse(wish.resin().isEmpty() ? WEEK : FEWEST_DAYS);
-        return ", which wastes least of those that last " + Page.number(days).replaceFirst("\\.?0+$", "") + " days";
+        String last = "last " + Page.number(days).replaceFirst("\\.?0+$", "") + " days";
+        try {
+            String why = ", which by the table takes least salt of those that " + last;
+            return new Choice(plan.leastSaltFor(days), why, Optional.of(days));
+        } catch (NoAnswerException tooLittleResin) {
+            if (wish.days().isPresent()) {
+                throw tooLittleResin;
+            }
+            String why = ", the most of the table, since by it no dose would " + last;
+            return new Choice(plan.at(plan.curve().most()), why, Optional.empty());
+        }
     }
 
     private String iron(SoftenerPlan plan) {
@@ -161,72 +164,34 @@ final class PlanSection {
         }
     }
 
-    private static List<String[]> table(SoftenerSchedule table, Optional<SoftenerSchedule> bed) {
-        List<String[]> rows = new ArrayList<>();
-        rows.add(row("by the", "table of the trade", bed.map(any -> "model of the bed")));
-        row(rows, "capacity, kgr/ft³", table, bed, s -> s.capacity().in(ExchangeCapacity.KILOGRAIN_PER_CUBIC_FOOT));
-        row(rows, "days between regenerations, the reserve kept", table, bed, SoftenerSchedule::days);
-        row(
-                rows,
-                "litres through the resin, the reserve included",
-                table,
-                bed,
-                s -> s.softenedPerRegeneration().in(LITRE));
-        row(rows, "reserve, litres", table, bed, s -> s.reserve().in(LITRE));
-        row(rows, "salt a time, kg", table, bed, s -> s.saltPerRegeneration().in(KILOGRAM));
-        row(rows, "salt a week, kg", table, bed, s -> s.saltPerWeek().in(KILOGRAM));
-        row(rows, "salt a year, kg", table, bed, s -> s.saltPerYear().in(KILOGRAM));
-        row(
-                rows,
-                "chloride to the drain, kg a year",
-                table,
-                bed,
-                s -> s.chloridePerYear().in(KILOGRAM));
-        row(
-                rows,
-                "water to the drain, litres a time",
-                table,
-                bed,
-                s -> s.drainPerRegeneration().in(LITRE));
-        row(
-                rows,
-                "water to the drain, m³ a year",
-                table,
-                bed,
-                s -> s.drainPerYear().in(CUBIC_METRE));
-        row(
-                rows,
-                "hardness taken for the salt, grain/lb",
-                table,
-                bed,
-                s -> s.efficiency().perSalt().in(WaterUnits.GRAIN_PER_POUND));
-        row(
-                rows,
-                "the same, percent of theory",
-                table,
-                bed,
-                s -> 100 * s.efficiency().shareOfTheory());
-        return rows;
+    private static String softened(Water water, Ion ion) {
+        return Page.number(water.total(ion).in(ion.milligramPerLitre()));
     }
 
-    private static void row(
-            List<String[]> rows,
-            String name,
-            SoftenerSchedule table,
-            Optional<SoftenerSchedule> bed,
-            ToDoubleFunction<SoftenerSchedule> figure) {
-        rows.add(row(
-                name,
-                Page.number(figure.applyAsDouble(table)),
-                bed.map(model -> Page.number(figure.applyAsDouble(model)))));
+    /** The water of the bed with as much raw water past it as the wanted hardness takes. */
+    private Water blend(SofteningCycle cycle) {
+        Water soft = cycle.service().meanWater();
+        if (softener.bypassShare(raw) == 0) {
+            return soft;
+        }
+        double[] hardness = Stream.of(raw, soft, softener.treat(raw))
+                .mapToDouble(water -> water.hardness().in(Hardness.MILLIMOLE_PER_LITRE))
+                .toArray();
+        double share = (hardness[2] - hardness[1]) / (hardness[0] - hardness[1]);
+        return soft.mixedWith(raw, Math.max(0, Math.min(1, share)));
     }
 
-    private static String[] row(String name, String table, Optional<String> bed) {
-        return bed.map(model -> new String[] {name, table, model}).orElse(new String[] {name, table});
-    }
-
-    private static String sodium(Water water) {
-        return Page.number(water.total(Ion.SODIUM).in(Ion.SODIUM.milligramPerLitre()));
+    private void cautions(Page page) {
+        if (wish.counterFlow()) {
+            page.say(
+                    "The table of the trade is for co-flow; practice expects 10 to 20 % more of counter-flow at small doses, the "
+                            + "bed gives less of that and most of the softness.");
+        }
+        if (softener.regenerant().equals(Ion.POTASSIUM)) {
+            page.say(
+                    "What the bed gives with potassium hangs on how the selectivities are read, 5 to 16 % more than with sodium: plan by the "
+                            + "table. Potassium chloride dissolves less in the cold, so a cold brine tank gives less.");
+        }
     }
 
     private void bed(Page page, SofteningCycle cycle) {
@@ -239,8 +204,12 @@ final class PlanSection {
                         + "by the fewer days.");
         page.say("In the middle of a run the bed lets through " + leak.toText(Locale.ROOT, 2)
                 + ". A regeneration sends " + text(waste.volume()) + " to the drain, on the whole with "
-                + grams(waste, Ion.CHLORIDE) + " g/L of chloride, " + grams(waste, Ion.SODIUM) + " of sodium and "
-                + grams(waste, Ion.CALCIUM) + " of calcium; where it may go is for the local code.");
+                + grams(waste, Ion.CHLORIDE) + " g/L of chloride, "
+                + Stream.of(Ion.SODIUM, Ion.POTASSIUM, Ion.CALCIUM, Ion.MAGNESIUM)
+                        .filter(ion -> !grams(waste, ion).equals("0.000"))
+                        .map(ion -> grams(waste, ion) + " of " + ion.name())
+                        .collect(Collectors.joining(", "))
+                + "; where it may go is for the local code.");
     }
 
     private static String grams(RegenerationRun.Waste waste, Ion ion) {
@@ -249,7 +218,10 @@ final class PlanSection {
 
     private static void flows(Page page, WaterQuantity<Volume> resin) {
         page.say("This much resin takes " + minutes(ResinSizing.mostServiceFlow(resin)) + " all day and "
-                + minutes(ResinSizing.mostPeakFlow(resin)) + " for some minutes (common practice).");
+                + minutes(ResinSizing.mostPeakFlow(resin))
+                + " for some minutes (common practice); the bed is computed at "
+                + minutes(FlowRate.of(USUAL_FLOW_IN_BED_VOLUMES_PER_HOUR * resin.in(LITRE), FlowRate.LITRE_PER_HOUR))
+                + ", and faster flow shortens the run.");
     }
 
     private static String minutes(FlowRate flow) {

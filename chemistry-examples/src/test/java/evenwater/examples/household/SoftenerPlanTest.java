@@ -69,7 +69,7 @@ class SoftenerPlanTest {
         assertTrue(plan.contains("of resin (as much as lasts a week at 8 lb/ft³: say --resin)"), plan);
         assertTrue(
                 plan.contains(
-                        "Dose: 8 lb/ft³ (128 g/L) of sodium chloride, which wastes least of those that last 7 days, co-flow."),
+                        "Dose: 8 lb/ft³ (128 g/L) of sodium chloride, which by the table takes least salt of those that last 7 days, co-flow."),
                 plan);
     }
 
@@ -79,7 +79,25 @@ class SoftenerPlanTest {
                 plan("--softener", "potassium", "--counter-flow", "--resin", "1.5 ft3", "--people", "2"));
         assertTrue(plan.contains("of sodium chloride, as potassium chloride 81.7 g/L"), plan);
         assertTrue(plan.contains("counter-flow."), plan);
-        assertEquals(10, figure(plan, "sodium of the softened water, mg/L"), 0.005);
+        assertEquals(401.2 / 2, figure(plan, "potassium of the softened water, mg/L"), 0.1); // 15 gpg times 13.374 mg/L
+        assertTrue(plan.contains("of potassium, "), plan);
+        assertTrue(plan.contains("plan by the table. Potassium chloride dissolves less in the cold"), plan);
+    }
+
+    @Test
+    void measuredDaysCountWithTheBusiestAsReserve() {
+        String plan = plan("--softener", "sodium", "--resin", "1.5 ft3", "--daily-use", "400 L,900 L,200 L");
+        assertTrue(plan.contains("For 3 measured days, 1.5 ft³ of resin"), plan);
+        assertEquals(900, figure(plan, "reserve, litres"), 0.05);
+    }
+
+    @Test
+    void tooLittleResinTakesTheMostOfTheTable() {
+        String plan = BundledHouseholdTest.flat(plan("--softener", "sodium", "--resin", "1 ft3", "--people", "8"));
+        assertTrue(
+                plan.contains(
+                        "Dose: 20 lb/ft³ (320 g/L) of sodium chloride, the most of the table, since by it no dose would last 3 days, co-flow."),
+                plan);
     }
 
     @Test
