@@ -56,7 +56,16 @@ final class BedContents {
         return place < 0 ? 0 : resin[cell * ions.size() + place];
     }
 
-    private double water(int cell, Ion ion) {
+    /** Mean of all slices, in eq per litre of bed. */
+    double loading(Ion ion) {
+        double sum = 0;
+        for (int cell = 0; cell < cells; cell++) {
+            sum += resin(cell, ion);
+        }
+        return sum / cells;
+    }
+
+    double water(int cell, Ion ion) {
         int place = ions.place(ion);
         return place < 0 ? 0 : water[cell * ions.size() + place];
     }

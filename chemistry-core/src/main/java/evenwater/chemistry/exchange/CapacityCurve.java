@@ -68,6 +68,8 @@ public final class CapacityCurve {
      */
     public static CapacityCurve modelled(
             ResinBed bed, Water feed, Quantity<FlowRate> flow, Quantity<Hardness> endPoint, Regeneration regeneration) {
+        Objects.requireNonNull(bed, "bed");
+        Objects.requireNonNull(regeneration, "regeneration");
         ResinBed start = bed;
         double massOfSalt = regeneration.dose().ratioTo(regeneration.sodiumChlorideDose());
         NavigableMap<Double, Double> found = new TreeMap<>();
@@ -101,6 +103,7 @@ public final class CapacityCurve {
      * @throws IllegalArgumentException if there are fewer than two or one is not positive
      */
     public static CapacityCurve of(Map<SaltDose, ExchangeCapacity> points, String source) {
+        Objects.requireNonNull(points, "points");
         Objects.requireNonNull(source, "source");
         NavigableMap<Double, Double> sorted = new TreeMap<>();
         points.forEach((dose, capacity) -> {

@@ -82,7 +82,7 @@ public final class Regeneration {
     /**
      * Returns a regeneration with sodium chloride that goes against the service, without backwash; the slow rinse is softened water, since raw water would load the
      * outlet again. Such a bed must be held down while the brine goes up, and washed from time to time all the same, or it clogs: say so by
-     * {@link #withWater}.
+     * {@link #withWater}. The softened water is that of the run before; it is not taken off what a run gives.
      *
      * @param sodiumChloride per volume of resin; above 0, at most 1 kg/L
      * @return the regeneration
@@ -184,6 +184,21 @@ public final class Regeneration {
         }
         return new Regeneration(
                 brine, dose, direction, share, bedVolumesPerHour, backwash, slowRinse, fastRinse, softRinse);
+    }
+
+    /**
+     * Returns the regeneration with brine and slow rinse so slow that they take a time.
+     *
+     * @param contact of brine and slow rinse together; above 0; at least 20 to 30 minutes are usual (common practice)
+     * @return the regeneration
+     * @throws IllegalArgumentException if it is not positive, or would take a flow outside of 0.1 to 100 bed volumes per hour
+     */
+    public Regeneration withContact(Quantity<Time> contact) {
+        WaterQuantity<Time> stated = WaterUnits.time(contact);
+        if (!(stated.getValue() > 0)) {
+            throw new IllegalArgumentException("contact with the brine must be positive, but was " + stated);
+        }
+        return withBrineFlow((brineVolumes() + slowRinse) / stated.in(WaterUnits.HOUR));
     }
 
     /**

@@ -7,6 +7,7 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
@@ -32,7 +33,21 @@ public final class RegenerationRun {
      * @param volume in litres
      * @param water mixed; chloride of the salt included
      */
-    public record Waste(String name, WaterQuantity<Volume> volume, Water water) {}
+    public record Waste(String name, WaterQuantity<Volume> volume, Water water) {
+
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param name see the record
+         * @param volume see the record
+         * @param water see the record
+         */
+        public Waste {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(volume, "volume");
+            Objects.requireNonNull(water, "water");
+        }
+    }
 
     /**
      * Returns the waste of each part.

@@ -27,12 +27,14 @@ import javax.measure.quantity.Volume;
  *
  * <p>The model: water flows through slices of equal volume; in each, ions pass a film and the bead by linear driving forces ({@link ExchangeRates}), in equilibrium at the
  * surface of the bead ({@link Resin}). Both phases are neutral at every moment, every ion is conserved. More slices make sharper fronts. Left out: channels, fouling, oxidised iron,
- * broken beads, swelling, temperature, hydrogen ions. Immutable and thread-safe; a run gives the bed that it leaves.
+ * broken beads, swelling, temperature, hydrogen ions. What has no selectivity passes, cations of charge 3 among it. Immutable and thread-safe; a run gives the bed that it leaves.
  */
 public final class ResinBed {
 
     private static final double EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS = 2e-3;
-    private static final int MOST_CELLS = 10_000;
+    private static final int MOST_CELLS = 1000;
+    private static final double MOST_STEPS = 1e6;
+    private static final List<Ion> HARDNESS = List.of(Ion.CALCIUM, Ion.MAGNESIUM);
 
     private final Resin resin;
     private final WaterQuantity<Volume> volume;
@@ -64,18 +66,24 @@ public final class ResinBed {
      * @param resin what it is made of
      * @param volume of the settled bed; above 0
      * @param loading what it holds
-     * @param cells slices; 1 to 10000; the run takes time as their square
+     * @param cells slices; 1 to 1000; the run takes time as their square
      * @return the bed, with the {@linkplain ExchangeRates#ofBead rates} of its beads
-     * @throws IllegalArgumentException if volume or slices are out of range, or there is no selectivity of an ion of the loading
+     * @throws IllegalArgumentException if volume or slices are out of range, there is no selectivity of an ion of the loading, or it has hydrogen ions
      */
     public static ResinBed of(Resin resin, Quantity<Volume> volume, ResinLoading loading, int cells) {
         Objects.requireNonNull(resin, "resin");
+        Objects.requireNonNull(loading, "loading");
         WaterQuantity<Volume> stated = WaterUnits.volume(Objects.requireNonNull(volume, "volume"));
         if (!(stated.getValue() > 0)) {
             throw new IllegalArgumentException("volume of a bed must be positive, but was " + stated);
         }
         if (cells < 1 || cells > MOST_CELLS) {
-            throw new IllegalArgumentException("slices of a bed must be from 1 to 10000, but were " + cells);
+            throw new IllegalArgumentException("slices of a bed must be from 1 to 1000, but were " + cells);
+        }
+        if (loading.fraction(Ion.HYDROGEN) > 0) {
+            throw new IllegalArgumentException(
+                    "a bed in the hydrogen form makes acid of its water and is left out: loading with " + Ion.HYDROGEN
+                            + " must be 0, but was " + loading.fraction(Ion.HYDROGEN));
         }
         ExchangingIons ions = ExchangingIons.of(loading.ions(), resin.selectivity());
         double[] held = new double[ions.size()];
@@ -142,6 +150,15 @@ public final class ResinBed {
         return loading(IntStream.range(0, contents.cells()).boxed().toList());
     }
 
+    /** What the resin and the water between the beads hold of an ion, in eq per litre of bed. */
+    double content(Ion ion) {
+        double water = 0;
+        for (int cell = 0; cell < contents.cells(); cell++) {
+            water += contents.water(cell, ion) / contents.cells();
+        }
+        return contents.loading(ion) + resin.voidFraction() * water;
+    }
+
     private ResinLoading loading(List<Integer> cells) {
         Map<Ion, Double> held = new LinkedHashMap<>();
         for (Ion ion : contents.ions().ions()) {
@@ -161,7 +178,7 @@ public final class ResinBed {
      * @param flow above 0
      * @param endPoint hardness of the effluent at which the run ends; above 0; the trade calls water below 1 gpg soft
      * @return the run
-     * @throws IllegalArgumentException if flow or end point are not positive
+     * @throws IllegalArgumentException if flow or end point are not positive, or there is no selectivity of calcium or magnesium of the feed
      * @throws NoAnswerException if the feed is not harder than the end point, or the bed leaks more than that from the start
      */
     public ServiceRun serviceUntil(Water feed, Quantity<FlowRate> flow, Quantity<Hardness> endPoint) {
@@ -178,6 +195,11 @@ public final class ResinBed {
                             + raw.toText(Locale.ROOT, 6) + ": the bed would never be spent",
                     stated,
                     raw);
+        }
+        for (Ion ion : HARDNESS) {
+            if (feed.total(ion).getValue() > 0) {
+                resin.selectivity().constant(ion); // which refuses an ion that would pass uncounted
+            }
         }
         RunningBed run = start(feed, List.of());
         EffluentCurve curve = new EffluentCurve(run.ions().size(), run.mostSteps() + 1);
@@ -213,7 +235,12 @@ public final class ResinBed {
                     + volume + ", but was " + stated);
         }
         RunningBed run = start(feed, List.of());
-        EffluentCurve curve = new EffluentCurve(run.ions().size(), run.steps(bedVolumes));
+        double steps = run.steps(bedVolumes);
+        if (steps > MOST_STEPS) {
+            throw new IllegalArgumentException("throughput of " + stated + " of this water takes " + (long) steps
+                    + " steps of computation, more than a million: less water or fewer slices would do");
+        }
+        EffluentCurve curve = new EffluentCurve(run.ions().size(), (int) steps);
         refuse(run.pass(bedVolumes, bedVolumesPerHour, curve));
         return new ServiceRun(feed, run.ions(), curve, this, after(run));
     }

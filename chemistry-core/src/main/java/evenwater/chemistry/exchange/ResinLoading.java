@@ -26,6 +26,7 @@ public final class ResinLoading {
      * @throws IllegalArgumentException if an ion is no cation, a number is negative or no number, or all are 0
      */
     public static ResinLoading of(Map<Ion, Double> equivalents) {
+        Objects.requireNonNull(equivalents, "equivalents");
         double sum = 0;
         for (Map.Entry<Ion, Double> e : equivalents.entrySet()) {
             if (e.getKey().chargeNumber() <= 0) {

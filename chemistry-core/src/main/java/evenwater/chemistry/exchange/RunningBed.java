@@ -18,10 +18,14 @@ final class RunningBed {
     private static final int STEPS_PER_CELL = 4;
     /** A bed gives up after so many times what it can hold. */
     private static final int MOST_FILLINGS = 4;
+
+    private static final double MOST_STEPS = 1e6;
     /** Brine renews the water of so many slices in one step; a step of a rinse may be longer. */
     private static final double CELLS_PER_STEP = 2;
 
     private static final double LONGER = 4;
+    /** A single-charged ion that has this share of the bed brings no front of its own. */
+    private static final double MOSTLY = 0.2;
 
     private final BedContents before;
     private final Resin resin;
@@ -76,9 +80,8 @@ final class RunningBed {
 
     /** Service of some bed volumes. */
     int pass(double bedVolumes, double bedVolumesPerHour, EffluentCurve curve) {
-        double step = Math.min(step(), bedVolumes);
         flowAt(bedVolumesPerHour);
-        return BedRun.pass(state, feed, false, bedVolumes, bedVolumesPerHour, step, effluent, curve);
+        return BedRun.pass(state, feed, false, bedVolumes, bedVolumesPerHour, step(bedVolumes), effluent, curve);
     }
 
     /** A part of a regeneration; {@code salt} is the place of what the salt brings. */
@@ -99,21 +102,32 @@ final class RunningBed {
         state.rates(rates.filmPerHourAt(bedVolumesPerHour), rates.solidPerHour());
     }
 
+    /** Until the bed could have been filled some times with what is held most strongly. */
     int mostSteps() {
-        return MOST_FILLINGS * STEPS_PER_CELL * before.cells();
-    }
-
-    int steps(double bedVolumes) {
-        return (int) Math.ceil(bedVolumes / Math.min(step(), bedVolumes));
-    }
-
-    /** So that a front of what is held most strongly passes a slice in some steps. */
-    private double step() {
         double held = 0;
         for (int i = 0; i < feed.length; i++) {
             held += ions.charges()[i] > 1 ? feed[i] : 0;
         }
-        double exchanged = Math.max(held, Streams.sum(feed) / 1000);
+        return (int) Math.min(MOST_STEPS, Math.ceil(MOST_FILLINGS * resin.equivalentsPerLitre() / held / step()));
+    }
+
+    /** How many steps the service of some bed volumes takes. */
+    double steps(double bedVolumes) {
+        return Math.ceil(bedVolumes / step(bedVolumes));
+    }
+
+    private double step(double bedVolumes) {
+        return Math.min(step(), bedVolumes / before.cells());
+    }
+
+    /** So that a front of what the feed brings to the bed passes a slice in some steps. */
+    private double step() {
+        double brought = 0;
+        for (int i = 0; i < feed.length; i++) {
+            boolean isNew = ions.charges()[i] > 1 || before.loading(ions.ion(i)) < MOSTLY * resin.equivalentsPerLitre();
+            brought += isNew ? feed[i] : 0;
+        }
+        double exchanged = Math.max(brought, Streams.sum(feed) / 1000);
         return resin.equivalentsPerLitre() / exchanged / (STEPS_PER_CELL * before.cells());
     }
 }

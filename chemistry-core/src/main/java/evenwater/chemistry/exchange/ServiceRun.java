@@ -187,15 +187,6 @@ public final class ServiceRun {
     }
 
     /**
-     * Returns the bed that the run began with.
-     *
-     * @return the bed before
-     */
-    public ResinBed bedBefore() {
-        return before;
-    }
-
-    /**
      * Returns the bed that the run left.
      *
      * @return the bed after

@@ -46,6 +46,7 @@ public final class SofteningCycle {
     public static SofteningCycle steady(
             ResinBed bed, Water feed, Quantity<FlowRate> flow, Quantity<Hardness> endPoint, Regeneration regeneration) {
         Objects.requireNonNull(bed, "bed");
+        Objects.requireNonNull(regeneration, "regeneration");
         ResinBed fresh = bed;
         double before = Double.NaN;
         for (int cycle = 1; cycle <= MOST_CYCLES; cycle++) {

@@ -47,7 +47,7 @@ public final class BedKernel {
      */
     public static int flow(
             BedState bed, double[] feed, boolean upward, double bedVolumes, double hours, double[] effluent) {
-        if (!usable(bed, feed, bedVolumes, hours)) {
+        if (effluent.length < bed.ions || !usable(bed, feed, bedVolumes, hours)) {
             return BAD_INPUT;
         }
         double film = bed.values[BedState.FILM] * hours;
@@ -81,7 +81,9 @@ public final class BedKernel {
     }
 
     private static boolean usable(BedState bed, double[] feed, double bedVolumes, double hours) {
-        boolean usable = bedVolumes > 0
+        boolean usable = bed.values[BedState.USABLE] == 1
+                && feed.length == bed.ions
+                && bedVolumes > 0
                 && bedVolumes < Double.POSITIVE_INFINITY
                 && hours > 0
                 && hours < Double.POSITIVE_INFINITY

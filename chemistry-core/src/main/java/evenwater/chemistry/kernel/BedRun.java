@@ -15,6 +15,9 @@ public final class BedRun {
     /** A bed whose effluent is this close to the feed has nothing left to give. */
     private static final double SPENT = 0.999;
 
+    /** So many bed volumes push out what a regeneration may have left between the beads. */
+    private static final double RINSED = 5;
+
     private BedRun() {}
 
     /**
@@ -101,7 +104,7 @@ public final class BedRun {
             }
             curve.add(step, effluent);
             below |= now < endPoint;
-            if (now >= spent && !below) {
+            if (now >= spent && !below && (k + 1) * step > RINSED) {
                 return LEAKS;
             }
             last = now;

@@ -3,7 +3,8 @@ package evenwater.chemistry.kernel;
 /**
  * The plain numbers of a bed of resin: what each of its cells holds in the resin and in the water between the beads.
  *
- * <p>Make one for each thread and use it again: {@link BedKernel} allocates nothing. Cell 0 is where service water enters. Concentrations are in
+ * <p>Make one for each thread and use it again: {@link BedKernel} allocates nothing. What has no meaning is not refused here but answered by
+ * {@link BedKernel#BAD_INPUT}. Cell 0 is where service water enters. Concentrations are in
  * equivalents per litre of water, loadings in equivalents per litre of settled bed. Not thread-safe.
  */
 public final class BedState {
@@ -29,7 +30,10 @@ public final class BedState {
     static final int FILM = 1;
     static final int SOLID = 2;
     static final int EVALUATIONS = 3;
-    private static final int COUNT = 4;
+    /** 1 as long as everything that was set has a meaning. */
+    static final int USABLE = 4;
+
+    private static final int COUNT = 5;
 
     /**
      * Creates a bed without anything in it; set the rates, then the loading and the water of every cell.
@@ -41,15 +45,20 @@ public final class BedState {
      */
     public BedState(double[] constant, int[] charge, int cells, double voidFraction) {
         this.ions = constant.length;
-        this.cells = cells;
+        this.cells = Math.max(0, cells);
         this.constant = constant.clone();
         this.charge = charge.clone();
-        water = new double[ions * cells];
-        resin = new double[ions * cells];
-        ratio = new double[cells];
+        water = new double[ions * this.cells];
+        resin = new double[ions * this.cells];
+        ratio = new double[this.cells];
         mixed = new double[ions];
         offered = new double[ions];
         values[VOID] = voidFraction;
+        boolean usable = cells >= 1 && ions >= 1 && charge.length == ions && voidFraction > 0 && voidFraction < 1;
+        for (int i = 0; usable && i < ions; i++) {
+            usable = constant[i] > 0 && constant[i] < Double.POSITIVE_INFINITY && (charge[i] == 1 || charge[i] == 2);
+        }
+        values[USABLE] = usable ? 1 : 0;
         rates(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
@@ -72,7 +81,7 @@ public final class BedState {
      * @param equivalentsPerLitre in eq per litre of bed; 0 or more
      */
     public void resin(int cell, int ion, double equivalentsPerLitre) {
-        resin[cell * ions + ion] = equivalentsPerLitre;
+        resin[cell * ions + ion] = checked(equivalentsPerLitre);
     }
 
     /**
@@ -83,7 +92,15 @@ public final class BedState {
      * @param equivalentsPerLitre in eq per litre of water; 0 or more
      */
     public void water(int cell, int ion, double equivalentsPerLitre) {
-        water[cell * ions + ion] = equivalentsPerLitre;
+        water[cell * ions + ion] = checked(equivalentsPerLitre);
+    }
+
+    /** A negative or missing number spoils the bed for good, and {@link BedKernel} says so. */
+    private double checked(double equivalentsPerLitre) {
+        if (!(equivalentsPerLitre >= 0 && equivalentsPerLitre < Double.POSITIVE_INFINITY)) {
+            values[USABLE] = 0;
+        }
+        return equivalentsPerLitre;
     }
 
     /**

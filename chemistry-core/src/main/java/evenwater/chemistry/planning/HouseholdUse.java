@@ -15,6 +15,9 @@ public final class HouseholdUse {
     /** Common practice, no source: the trade reckons with 60 to 80 US gallons for each person; European households take half of that. */
     private static final WaterQuantity<Volume> USUAL = WaterUnits.volume(75, WaterUnits.US_GALLON);
 
+    private static final double LEAST = 0.1;
+    private static final double MOST = 1e9;
+
     private final double meanInLitres;
     private final double mostInLitres;
     private final String basis;
@@ -40,7 +43,7 @@ public final class HouseholdUse {
      * Returns the use of people.
      *
      * @param people 1 or more, at most 10000
-     * @param each what one of them takes in a day; above 0
+     * @param each what one of them takes in a day; 0.1 L to 10⁶ m³
      * @return the use
      * @throws IllegalArgumentException if one is out of range
      */
@@ -57,9 +60,9 @@ public final class HouseholdUse {
     /**
      * Returns a use that is known.
      *
-     * @param volume water of a day; above 0
+     * @param volume water of a day; 0.1 L to 10⁶ m³
      * @return the use
-     * @throws IllegalArgumentException if it is not positive
+     * @throws IllegalArgumentException if it is out of range
      */
     public static HouseholdUse ofDaily(Quantity<Volume> volume) {
         double litres = litres(volume, "water of a day");
@@ -69,23 +72,25 @@ public final class HouseholdUse {
     /**
      * Returns a use that was measured.
      *
-     * @param days water of each day, 0 or more, not all 0; at least one
+     * @param days water of each day, 0 to 10⁶ m³, not all 0; at least one
      * @return the use, with its mean and its busiest day
-     * @throws IllegalArgumentException if there is no day, one is negative or all are 0
+     * @throws IllegalArgumentException if there is no day, one is out of range or all are 0
      */
     public static HouseholdUse ofDays(List<? extends Quantity<Volume>> days) {
+        Objects.requireNonNull(days, "days");
         double sum = 0;
         double most = 0;
         for (Quantity<Volume> day : days) {
             WaterQuantity<Volume> stated = WaterUnits.volume(Objects.requireNonNull(day, "day"));
-            if (stated.getValue() < 0) {
-                throw new IllegalArgumentException("water of a day must not be negative, but was " + stated);
+            if (!(stated.getValue() >= 0 && stated.in(LITRE) <= MOST)) {
+                throw new IllegalArgumentException("water of a day must be from 0 L to 1000000 m³, but was " + stated);
             }
             sum += stated.in(LITRE);
             most = Math.max(most, stated.in(LITRE));
         }
-        if (!(sum > 0 && sum <= Double.MAX_VALUE)) {
-            throw new IllegalArgumentException("a measured use needs a day with water, but had " + days);
+        if (!(sum >= LEAST)) {
+            throw new IllegalArgumentException(
+                    "a measured use needs a day with water, 0.1 L at least, but had " + days);
         }
         String measured = days.size() == 1 ? "1 measured day" : days.size() + " measured days";
         return new HouseholdUse(sum / days.size(), most, measured);
@@ -93,10 +98,11 @@ public final class HouseholdUse {
 
     private static double litres(Quantity<Volume> volume, String what) {
         WaterQuantity<Volume> stated = WaterUnits.volume(Objects.requireNonNull(volume, "volume"));
-        if (!(stated.getValue() > 0)) {
-            throw new IllegalArgumentException(what + " must be positive, but was " + stated);
+        double litres = stated.in(LITRE);
+        if (!(litres >= LEAST && litres <= MOST)) {
+            throw new IllegalArgumentException(what + " must be from 0.1 L to 1000000 m³, but was " + stated);
         }
-        return stated.in(LITRE);
+        return litres;
     }
 
     /**

@@ -97,9 +97,10 @@ public final class ResinSizing {
      *
      * @param resin volume of settled resin; above 0
      * @return 40 bed volumes per hour
+     * @throws IllegalArgumentException if the volume is not positive
      */
     public static FlowRate mostServiceFlow(Quantity<Volume> resin) {
-        return FlowRate.of(MOST_SERVICE * WaterUnits.volume(resin).in(LITRE), LITRE_PER_HOUR);
+        return FlowRate.of(MOST_SERVICE * litres(resin), LITRE_PER_HOUR);
     }
 
     /**
@@ -107,9 +108,10 @@ public final class ResinSizing {
      *
      * @param resin volume of settled resin; above 0
      * @return 80 bed volumes per hour
+     * @throws IllegalArgumentException if the volume is not positive
      */
     public static FlowRate mostPeakFlow(Quantity<Volume> resin) {
-        return FlowRate.of(MOST_PEAK * WaterUnits.volume(resin).in(LITRE), LITRE_PER_HOUR);
+        return FlowRate.of(MOST_PEAK * litres(resin), LITRE_PER_HOUR);
     }
 
     /**
@@ -132,6 +134,10 @@ public final class ResinSizing {
         }
         double usual = litresPerHour(service, "service flow") / litres;
         double most = litresPerHour(peak, "peak flow") / litres;
+        if (usual > most) {
+            throw new IllegalArgumentException("service flow must not be above the peak, but was "
+                    + FlowRate.from(service) + " and " + FlowRate.from(peak));
+        }
         List<String> warnings = new ArrayList<>();
         if (metres < SHALLOWEST_IN_METRES) {
             warnings.add("a bed of " + WaterUnits.length(depth) + " is shallower than the usual 0.6 m: it leaks early");
@@ -149,6 +155,15 @@ public final class ResinSizing {
                     "a peak of " + text(most) + " bed volumes per hour is above the usual 80: hardness comes through");
         }
         return List.copyOf(warnings);
+    }
+
+    private static double litres(Quantity<Volume> resin) {
+        double litres = WaterUnits.volume(resin).in(LITRE);
+        if (!(litres > 0)) {
+            throw new IllegalArgumentException(
+                    "volume of the resin must be positive, but was " + WaterUnits.volume(resin));
+        }
+        return litres;
     }
 
     private static double litresPerHour(Quantity<FlowRate> flow, String what) {

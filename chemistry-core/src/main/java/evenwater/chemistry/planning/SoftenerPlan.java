@@ -34,6 +34,9 @@ import org.jspecify.annotations.Nullable;
 public final class SoftenerPlan {
 
     private static final double EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS = 2e-3;
+    private static final double LEAST_RESIN = 1e-3;
+    private static final double MOST_RESIN = 1e6;
+    private static final double ROUNDING = 1e-9;
 
     private final Water source;
     private final HouseholdUse use;
@@ -68,16 +71,17 @@ public final class SoftenerPlan {
      *
      * @param source raw water; its iron and manganese add to the hardness that is planned for, as {@link IronCompensation#USUAL} says
      * @param use of the household
-     * @param resin volume of settled resin; above 0
+     * @param resin volume of settled resin; 1 mL to 1000 m³
      * @return the plan
-     * @throws IllegalArgumentException if the volume is not positive
+     * @throws IllegalArgumentException if the volume is out of range
      * @throws NoAnswerException if the water has no hardness
      */
     public static SoftenerPlan of(Water source, HouseholdUse use, Quantity<Volume> resin) {
+        Objects.requireNonNull(source, "source");
         Objects.requireNonNull(use, "use");
         WaterQuantity<Volume> stated = WaterUnits.volume(Objects.requireNonNull(resin, "resin"));
-        if (!(stated.getValue() > 0)) {
-            throw new IllegalArgumentException("volume of the resin must be positive, but was " + stated);
+        if (!(stated.in(LITRE) >= LEAST_RESIN && stated.in(LITRE) <= MOST_RESIN)) {
+            throw new IllegalArgumentException("volume of the resin must be from 1 mL to 1000 m³, but was " + stated);
         }
         CompensatedHardness sizedFor =
                 IronCompensation.USUAL.of(source.hardness(), source.total(Ion.IRON_II), source.total(Ion.MANGANESE_II));
@@ -187,9 +191,15 @@ public final class SoftenerPlan {
      *
      * @param cycle of a bed with this water
      * @return days, salt, water, chloride
+     * @throws IllegalArgumentException if the cycle is of a water of another hardness
      * @throws NoAnswerException if the reserve takes all of its capacity
      */
     public SoftenerSchedule at(SofteningCycle cycle) {
+        Hardness of = cycle.service().feed().hardness();
+        if (Math.abs(of.ratioTo(source.hardness()) - 1) > ROUNDING) {
+            throw new IllegalArgumentException("the cycle must be of the water of the plan, hardness "
+                    + source.hardness() + ", but is of one of " + of);
+        }
         Regeneration way = cycle.regeneration().regeneration();
         return with(way).schedule(way.sodiumChlorideDose(), cycle.capacity());
     }
@@ -200,7 +210,7 @@ public final class SoftenerPlan {
             WaterQuantity<Volume> softened = schedule.softenedPerRegeneration();
             throw new NoAnswerException(
                     "a reserve of " + reserveDays + " days takes more than the " + softened.toText(Locale.ROOT, 4)
-                            + " that " + resin + " of resin soften with "
+                            + " that " + resin.toText(Locale.ROOT, 6) + " of resin soften with "
                             + sodiumChloride.toText(Locale.ROOT, 4),
                     softened);
         }
@@ -228,7 +238,7 @@ public final class SoftenerPlan {
             ExchangeCapacity most = curve.capacity(curve.most());
             double longest =
                     (most.in(EQUIVALENT_PER_LITRE) * resin.in(LITRE) - reserveEquivalents()) / dailyEquivalents();
-            throw new NoAnswerException(resin + " of resin cannot last " + days
+            throw new NoAnswerException(resin.toText(Locale.ROOT, 6) + " of resin cannot last " + days
                     + " days with this water and use: with the most salt of the "
                     + curve.source() + " it lasts " + String.format(Locale.ROOT, "%.3g", Math.max(0, longest))
                     + " days; more resin would help");

@@ -2,6 +2,7 @@ package evenwater.chemistry.exchange;
 
 import static evenwater.chemistry.exchange.Feeds.pounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.SaltDose;
@@ -52,15 +53,40 @@ class RegenerationTest {
                 1e-9);
     }
 
-    /** Common practice, no source: 30 to 75 US gallons of water and at least 20 to 30 minutes of brine for a cubic foot. */
+    /** Common practice, no source: 30 to 75 US gallons of water and at least 20 to 30 minutes of brine for a cubic foot; at 15 lb it is 76.6. */
     @ParameterizedTest
-    @CsvSource({"6", "10", "15"})
-    void theUsualFiguresAreInsideThePractice(double pounds) {
+    @CsvSource({"6, 66.6", "10, 71.0", "15, 76.6"})
+    void theUsualFiguresAreThoseOfThePractice(double pounds, double gallons) {
         Regeneration usual = Regeneration.coFlow(pounds(pounds));
-        double gallons =
-                WaterUnits.volume(usual.bedVolumes(), WaterUnits.CUBIC_FOOT).in(WaterUnits.US_GALLON);
-        assertEquals(52.5, gallons, 25.1);
-        assertEquals(45, usual.contactTime().in(WaterUnits.MINUTE), 15);
+        assertEquals(
+                gallons,
+                WaterUnits.volume(usual.bedVolumes(), WaterUnits.CUBIC_FOOT).in(WaterUnits.US_GALLON),
+                0.05);
+        assertTrue(usual.contactTime().in(WaterUnits.MINUTE) > 30);
+    }
+
+    @Test
+    void contactMayBeSetInPlaceOfTheFlow() {
+        Regeneration usual = Regeneration.coFlow(SaltDose.of(107.07, SaltDose.GRAM_PER_LITRE));
+        Regeneration quick = usual.withContact(WaterUnits.time(25, WaterUnits.MINUTE));
+        assertEquals(25, quick.contactTime().in(WaterUnits.MINUTE), 1e-9);
+        Refused.argument(
+                "contact with the brine must be positive, but was 0 min",
+                () -> usual.withContact(WaterUnits.time(0, WaterUnits.MINUTE)));
+        Refused.argument(
+                "flow of the brine must be from 0.1 to 100 bed volumes per hour, but was 150.0",
+                () -> usual.withContact(WaterUnits.time(1, WaterUnits.MINUTE)));
+    }
+
+    @Test
+    void theRinseMayBeSoftenedOrRaw() {
+        Regeneration raw = Regeneration.counterFlow(pounds(6)).rinsingSoftened(false);
+        assertTrue(raw.parts().stream().noneMatch(Regeneration.Part::softened));
+        assertEquals(
+                2,
+                Regeneration.coFlow(pounds(6)).rinsingSoftened(true).parts().stream()
+                        .filter(Regeneration.Part::softened)
+                        .count());
     }
 
     @Test

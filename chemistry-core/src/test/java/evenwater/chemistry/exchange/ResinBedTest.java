@@ -167,7 +167,7 @@ class ResinBedTest {
         ResinBed bed = cubicFoot();
         Refused.argument("volume of a bed must be positive, but was 0 L", () -> ResinBed.of(Resin.gel(), litres(0)));
         Refused.argument(
-                "slices of a bed must be from 1 to 10000, but were 0",
+                "slices of a bed must be from 1 to 1000, but were 0",
                 () -> ResinBed.of(Resin.gel(), litres(1), Resin.gel().loadingIn(usual()), 0));
         Refused.argument(
                 "flow through a bed must be positive, but was 0 L/min",
@@ -204,6 +204,61 @@ class ResinBedTest {
                 "the bed leaks more than the end point of 2 gpg from the start: more salt, counter-flow or a higher end point would help",
                 List.of(TWO_GRAINS),
                 () -> spent.serviceUntil(usual(), spent.flow(16), TWO_GRAINS));
+    }
+
+    /** One call of 200 bed volumes is as good as 200 calls of one. */
+    @Test
+    void singleChargedFrontsAreFollowedToo() {
+        Water potassium = Water.builder()
+                .total(Ion.POTASSIUM, mmol(5))
+                .total(Ion.CHLORIDE, mmol(5))
+                .build();
+        ResinBed bed = cubicFoot();
+        double once = potassiumBehind(
+                bed.serviceFor(potassium, bed.flow(16), bed.volume().multiply(300)));
+        double mean = 0;
+        for (int k = 0; k < 300; k++) {
+            ServiceRun run = bed.serviceFor(potassium, bed.flow(16), bed.volume());
+            mean += potassiumBehind(run) / 300;
+            bed = run.bedAfter();
+        }
+        assertEquals(mean, once, 0.05 * mean);
+    }
+
+    private static double potassiumBehind(ServiceRun run) {
+        return run.meanWater().total(Ion.POTASSIUM).getValue();
+    }
+
+    @Test
+    void anUnrinsedBedIsSaltyFirstAndThenSoft() {
+        ResinBed spent =
+                cubicFoot().serviceUntil(usual(), Feeds.flow(16), END_POINT).bedAfter();
+        ResinBed unrinsed = spent.regenerate(Regeneration.coFlow(pounds(10)).withWater(2.5, 0, 0), usual())
+                .bedAfter();
+        ServiceRun run = unrinsed.serviceUntil(usual(), Feeds.flow(16), END_POINT);
+        assertTrue(run.bedVolumes() > 250, run.bedVolumes() + " bed volumes");
+        assertTrue(run.waterAt(unrinsed.volume().divide(4)).total(Ion.CHLORIDE).getValue() > 100);
+    }
+
+    @Test
+    void whatWouldPassUncountedIsRefused() {
+        Selectivity noCalcium = Selectivity.of(
+                "no calcium", Map.of(Ion.SODIUM, 1.0, Ion.MAGNESIUM, 1.7), SelectivityConvention.PLAIN_RATIO);
+        ResinBed bed = ResinBed.of(Resin.gel().with(noCalcium), litres(10));
+        Refused.argument(
+                "no selectivity of Ca²⁺ is known to no calcium, only of [Mg²⁺, Na⁺]",
+                () -> bed.serviceUntil(usual(), bed.flow(16), END_POINT));
+        Refused.argument(
+                "a bed in the hydrogen form makes acid of its water and is left out: loading with H⁺ must be 0, but was 1.0",
+                () -> ResinBed.of(Resin.gel(), litres(10), ResinLoading.of(Map.of(Ion.HYDROGEN, 1.0)), 10));
+        ResinBed usual = cubicFoot();
+        Water brine = Water.builder()
+                .total(Ion.POTASSIUM, mmol(2000))
+                .total(Ion.CHLORIDE, mmol(2000))
+                .build();
+        Refused.argument(
+                "throughput of 100000 ft³ of this water takes 40000000 steps of computation, more than a million: less water or fewer slices would do",
+                () -> usual.serviceFor(brine, usual.flow(16), WaterUnits.volume(100_000, WaterUnits.CUBIC_FOOT)));
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,11 +40,33 @@ class BedKernelTest {
         bed.rates(1, -1);
         assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
         bed.rates(1, 1);
+        assertEquals(BedKernel.FLOWED, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
         bed.resin(2, CALCIUM, Double.NaN);
-        assertEquals(BedKernel.NOT_CONVERGED, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
-        bed.resin(2, CALCIUM, 0);
-        bed.water(2, CALCIUM, Double.NaN);
-        assertEquals(BedKernel.NOT_CONVERGED, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
+        assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
+        BedState negative = Beds.inSodiumForm(5, 0.005);
+        negative.water(2, CALCIUM, -1e-9);
+        assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(negative, FEED, false, 1, 1, new double[3]));
+    }
+
+    @Test
+    void bedsThatCannotBeAreSeen() {
+        double[] k = Beds.CONSTANT;
+        int[] z = Beds.CHARGE;
+        List<BedState> beds = List.of(
+                new BedState(k, z, 0, 0.38),
+                new BedState(k, z, -3, 0.38),
+                new BedState(k, z, 5, 0),
+                new BedState(k, z, 5, Double.NaN),
+                new BedState(new double[] {2.6, -1, 1}, z, 5, 0.38),
+                new BedState(k, new int[] {2, 3, 1}, 5, 0.38),
+                new BedState(k, new int[] {2}, 5, 0.38),
+                new BedState(new double[0], new int[0], 5, 0.38));
+        for (BedState bed : beds) {
+            assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(bed, FEED, false, 1, 1, new double[3]));
+        }
+        BedState good = Beds.inSodiumForm(5, 0.005);
+        assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(good, new double[2], false, 1, 1, new double[3]));
+        assertEquals(BedKernel.BAD_INPUT, BedKernel.flow(good, FEED, false, 1, 1, new double[2]));
     }
 
     @Test

@@ -36,18 +36,23 @@ class HouseholdUseTest {
     void nonsenseIsRefused() {
         Refused.argument("people of a household must be from 1 to 10000, but were 0", () -> HouseholdUse.ofPeople(0));
         Refused.argument(
-                "water for each person must be positive, but was 0 L", () -> HouseholdUse.ofPeople(1, litres(0)));
-        Refused.argument("water of a day must be positive, but was -5 L", () -> HouseholdUse.ofDaily(litres(-5)));
+                "water for each person must be from 0.1 L to 1000000 m³, but was 0 L",
+                () -> HouseholdUse.ofPeople(1, litres(0)));
         Refused.argument(
-                "water of a day must not be negative, but was -5 L",
+                "water of a day must be from 0.1 L to 1000000 m³, but was -5 L",
+                () -> HouseholdUse.ofDaily(litres(-5)));
+        Refused.argument(
+                "water of a day must be from 0 L to 1000000 m³, but was -5 L",
                 () -> HouseholdUse.ofDays(List.of(litres(1), litres(-5))));
-        Refused.argument("a measured use needs a day with water, but had []", () -> HouseholdUse.ofDays(List.of()));
         Refused.argument(
-                "a measured use needs a day with water, but had [0 L]", () -> HouseholdUse.ofDays(List.of(litres(0))));
+                "a measured use needs a day with water, 0.1 L at least, but had []",
+                () -> HouseholdUse.ofDays(List.of()));
+        Refused.argument(
+                "a measured use needs a day with water, 0.1 L at least, but had [0 L]",
+                () -> HouseholdUse.ofDays(List.of(litres(0))));
         Refused.asNull("volume", () -> HouseholdUse.ofDaily(null));
         Refused.argument(
-                "a measured use needs a day with water, but had [1.7E308 L, 1.7E308 L]",
-                () -> HouseholdUse.ofDays(
-                        List.of(WaterUnits.volume(1.7e308, LITRE), WaterUnits.volume(1.7e308, LITRE))));
+                "water of a day must be from 0 L to 1000000 m³, but was 1.7E308 L",
+                () -> HouseholdUse.ofDays(List.of(WaterUnits.volume(1.7e308, LITRE))));
     }
 }

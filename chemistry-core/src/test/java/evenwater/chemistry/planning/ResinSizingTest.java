@@ -73,6 +73,11 @@ class ResinSizingTest {
         Refused.argument(
                 "peak flow must not be negative, but was -1 L/min", () -> ResinSizing.resinForPeak(perMinute(-1)));
         Refused.argument(
+                "volume of the resin must be positive, but was -1 L", () -> ResinSizing.mostServiceFlow(litres(-1)));
+        Refused.argument(
+                "service flow must not be above the peak, but was 30 L/min and 20 L/min",
+                () -> ResinSizing.warnings(litres(30), depth, perMinute(30), perMinute(20)));
+        Refused.argument(
                 "volume and depth of the resin must be positive, but were 0 L and 0.8 m",
                 () -> ResinSizing.warnings(litres(0), depth, perMinute(1), perMinute(1)));
     }

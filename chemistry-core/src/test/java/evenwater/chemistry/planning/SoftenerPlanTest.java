@@ -232,7 +232,8 @@ class SoftenerPlanTest {
     void nonsenseIsRefused() {
         HouseholdUse use = HouseholdUse.ofPeople(4);
         Refused.argument(
-                "volume of the resin must be positive, but was 0 L", () -> SoftenerPlan.of(gpg(10), use, litres(0)));
+                "volume of the resin must be from 1 mL to 1000 m³, but was 0 L",
+                () -> SoftenerPlan.of(gpg(10), use, litres(0)));
         Refused.withoutAnswer(
                 "a water without hardness needs no softener: hardness was 0 gpg",
                 List.of(CompensatedHardness.of(0, CompensatedHardness.GRAIN_PER_US_GALLON)),

@@ -104,9 +104,13 @@ final class PlanOptions {
         return volume;
     }
 
+    private static boolean isUsual(double days) {
+        return days >= 1 && days <= 365;
+    }
+
     private static OptionalDouble days(String text) {
-        if (!text.strip().matches("[0-9]{1,3}(\\.[0-9]{1,6})?") || !(Double.parseDouble(text) > 0)) {
-            throw new UsageException("--days: '" + text + "' is no number of days such as 7");
+        if (!text.strip().matches("[0-9]{1,3}(\\.[0-9]{1,6})?") || !isUsual(Double.parseDouble(text))) {
+            throw new UsageException("--days: '" + text + "' is no number of days from 1 to 365, such as 7");
         }
         return OptionalDouble.of(Double.parseDouble(text));
     }

@@ -57,6 +57,10 @@ final class PlanSection {
 
     void write(Page page) {
         page.heading("Plan of the softener");
+        if (raw.hardness().compareTo(END_POINT) <= 0) {
+            page.say(
+                    "The water in front of the softener is as soft as the trade calls soft, 1 gpg or less: it hardly needs one.");
+        }
         try {
             plan(page);
         } catch (NoAnswerException e) {
@@ -75,11 +79,14 @@ final class PlanSection {
         HouseholdUse use = wish.use().orElseGet(() -> HouseholdUse.ofPeople(PEOPLE));
         SoftenerPlan draft = drafted(use, WaterUnits.volume(1, LITRE));
         WaterQuantity<Volume> resin = wish.resin()
-                .orElseGet(() -> ResinSizing.of(draft, USUAL_DOSE, WEEK).resinForDays());
+                .orElseGet(() -> ResinSizing.of(draft, USUAL_DOSE, wish.days().orElse(WEEK))
+                        .resinForDays());
         SoftenerPlan plan = drafted(use, resin);
         page.say("For " + use + (wish.use().isPresent() ? "" : " (assumed: say --people or --daily-use)") + ", "
                 + text(resin) + " of resin"
-                + (wish.resin().isPresent() ? "" : " (as much as lasts a week at 8 lb/ft³: say --resin)")
+                + (wish.resin().isPresent()
+                        ? ""
+                        : " (as much as lasts " + days(wish.days().orElse(WEEK)) + " at 8 lb/ft³: say --resin)")
                 + ", hardness in front of it "
                 + plan.sizedFor().toText(Locale.ROOT, 3) + iron(plan) + ", with a reserve of one day of use.");
         Choice choice = chosen(plan);
@@ -96,7 +103,7 @@ final class PlanSection {
                         : "")
                 + choice.why() + ", " + (wish.counterFlow() ? "counter-flow" : "co-flow") + ".");
         Optional<SofteningCycle> cycle = modelled(page, schedule);
-        Optional<SoftenerSchedule> bed = cycle.map(plan::at);
+        Optional<SoftenerSchedule> bed = cycle.flatMap(steady -> schedule(page, plan, steady));
         PlanTable table = new PlanTable(schedule, bed);
         Ion gives = softener.regenerant();
         table.row(
@@ -104,11 +111,12 @@ final class PlanSection {
                 softened(softener.treat(raw), gives),
                 cycle.map(steady -> softened(blend(steady), gives)));
         page.gap().table(table.rows()).gap();
+        page.say("The table is common practice for co-flow and some 10 gpg of hardness in water without much else.");
         cycle.ifPresent(steady -> bed(page, steady));
         choice.days()
                 .ifPresent(days -> bed.filter(model -> model.days() < days * (1 - 1e-9))
                         .ifPresent(model -> page.say("By the bed this dose lasts " + Page.number(model.days())
-                                + " days, not " + Page.number(days).replaceFirst("\\.?0+$", "") + ".")));
+                                + " days, not " + days(days) + ".")));
         cautions(page);
         flows(page, resin);
         schedule.warnings().forEach(warning -> page.say(NeutralizerSection.sentence(warning)));
@@ -132,7 +140,7 @@ final class PlanSection {
             return new Choice(plan.at(wish.dose().get()), "", Optional.empty());
         }
         double days = wish.days().orElse(wish.resin().isEmpty() ? WEEK : FEWEST_DAYS);
-        String last = "last " + Page.number(days).replaceFirst("\\.?0+$", "") + " days";
+        String last = "last " + days(days);
         try {
             String why = ", which by the table takes least salt of those that " + last;
             return new Choice(plan.leastSaltFor(days), why, Optional.of(days));
@@ -194,14 +202,22 @@ final class PlanSection {
         }
     }
 
+    private static Optional<SoftenerSchedule> schedule(Page page, SoftenerPlan plan, SofteningCycle cycle) {
+        try {
+            return Optional.of(plan.at(cycle));
+        } catch (NoAnswerException e) {
+            page.say("By the bed there is no schedule: " + e.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
     private void bed(Page page, SofteningCycle cycle) {
         Quantity<Volume> middle = cycle.service().volume().divide(2);
         Hardness leak = cycle.service().waterAt(middle).hardness().to(speech.hardness());
         RegenerationRun.Waste waste = cycle.regeneration().mixedWaste();
         page.say(
-                "The table is common practice for co-flow and some 10 gpg of hardness. The bed is computed with your water, at 16 "
-                        + "bed volumes per hour to 1 gpg; two rates of it are calibrated on that table. Where the two differ, set the valve "
-                        + "by the fewer days.");
+                "The bed is computed with your water, at 16 bed volumes per hour to 1 gpg; two rates of it are calibrated on that "
+                        + "table. Where the two differ, set the valve by the fewer days.");
         page.say("In the middle of a run the bed lets through " + leak.toText(Locale.ROOT, 2)
                 + ". A regeneration sends " + text(waste.volume()) + " to the drain, on the whole with "
                 + grams(waste, Ion.CHLORIDE) + " g/L of chloride, "
@@ -222,6 +238,10 @@ final class PlanSection {
                 + " for some minutes (common practice); the bed is computed at "
                 + minutes(FlowRate.of(USUAL_FLOW_IN_BED_VOLUMES_PER_HOUR * resin.in(LITRE), FlowRate.LITRE_PER_HOUR))
                 + ", and faster flow shortens the run.");
+    }
+
+    private static String days(double days) {
+        return Page.number(days).replaceFirst("\\.?0+$", "") + (days == 1 ? " day" : " days");
     }
 
     private static String minutes(FlowRate flow) {

@@ -66,7 +66,7 @@ class SoftenerPlanTest {
     void whatNobodyStatedIsAssumedAndSaidToBe() {
         String plan = BundledHouseholdTest.flat(plan("--softener", "sodium"));
         assertTrue(plan.contains("For 4 people at 75 gal(US) a day (assumed: say --people or --daily-use)"), plan);
-        assertTrue(plan.contains("of resin (as much as lasts a week at 8 lb/ft³: say --resin)"), plan);
+        assertTrue(plan.contains("of resin (as much as lasts 7 days at 8 lb/ft³: say --resin)"), plan);
         assertTrue(
                 plan.contains(
                         "Dose: 8 lb/ft³ (128 g/L) of sodium chloride, which by the table takes least salt of those that last 7 days, co-flow."),
@@ -89,6 +89,14 @@ class SoftenerPlanTest {
         String plan = plan("--softener", "sodium", "--resin", "1.5 ft3", "--daily-use", "400 L,900 L,200 L");
         assertTrue(plan.contains("For 3 measured days, 1.5 ft³ of resin"), plan);
         assertEquals(900, figure(plan, "reserve, litres"), 0.05);
+    }
+
+    @Test
+    void resinIsSizedForTheDaysThatWereAskedFor() {
+        String plan = plan("--softener", "sodium", "--days", "10");
+        assertTrue(
+                BundledHouseholdTest.flat(plan).contains("(as much as lasts 10 days at 8 lb/ft³: say --resin)"), plan);
+        assertEquals(10, figure(plan, "days between regenerations, the reserve kept"), 0.005);
     }
 
     @Test
@@ -120,8 +128,9 @@ class SoftenerPlanTest {
                 "--daily-use|150 gal|--daily-use: 150 gal: 'gal' may be US gallons of 3.785411784 L (write US gal) or imperial gallons of 4.54609 L (write imp gal)",
                 "--resin|0 L|--resin: volume of the resin must be positive, but was 0 L",
                 "--salt-dose|3 lb/ft3|--salt-dose: the table of the trade (common practice) knows doses from 4 lb/ft³ to 20 lb/ft³, not 3 lb/ft³",
-                "--days|0|--days: '0' is no number of days such as 7",
-                "--days|soon|--days: 'soon' is no number of days such as 7"
+                "--days|0|--days: '0' is no number of days from 1 to 365, such as 7",
+                "--days|999|--days: '999' is no number of days from 1 to 365, such as 7",
+                "--days|soon|--days: 'soon' is no number of days from 1 to 365, such as 7"
             })
     void nonsenseIsRefusedInOneLine(String option, String value, String message) {
         Run run = Run.on(folder, FIFTEEN_GRAINS, "--softener", "sodium", option, value);
