@@ -10,7 +10,7 @@ public enum SelectivityConvention {
      * {@code K = value / value of sodium}: the usual practice of handbooks (MWH, Water Treatment; from memory).
      *
      * <p>It depends on the ion against which one counts: calcium against potassium follows as 2.61/1.46² = 1.21, while the same table read against potassium would say
-     * 5.16/2.90 = 1.78. What potassium chloride gives in place of sodium chloride hangs on it: 12 % more capacity at 10 lb/ft³ with the one, 5 % with the other.
+     * 5.16/2.90 = 1.78. What potassium chloride gives in place of sodium chloride hangs on it: 12 % more capacity at 10 lb/ft³ with the one, 6 % with the other.
      */
     PLAIN_RATIO,
 

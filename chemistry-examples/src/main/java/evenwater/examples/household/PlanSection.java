@@ -197,7 +197,7 @@ final class PlanSection {
         }
         if (softener.regenerant().equals(Ion.POTASSIUM)) {
             page.say(
-                    "What the bed gives with potassium hangs on how the selectivities are read, 5 to 16 % more than with sodium: plan by the "
+                    "What the bed gives with potassium hangs on how the selectivities are read, 6 to 16 % more than with sodium: plan by the "
                             + "table. Potassium chloride dissolves less in the cold, so a cold brine tank gives less.");
         }
     }
