@@ -246,7 +246,7 @@ public final class ResinBed {
     }
 
     /**
-     * Brings the bed back with salt.
+     * Brings the bed back with salt: once. What a softener gives again and again is a {@link SofteningCycle}.
      *
      * @param regeneration salt, strength, water and direction
      * @param feed raw water, which washes, rinses and makes up the brine, softened where the regeneration says so

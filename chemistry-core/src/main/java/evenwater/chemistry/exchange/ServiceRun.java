@@ -136,11 +136,20 @@ public final class ServiceRun {
     }
 
     /**
-     * Returns the hardness of all water of the run mixed: the mean leakage.
+     * Returns what the bed lets through before hardness breaks through: the hardness of the water in the middle of the run.
      *
      * @return calcium and magnesium
      */
     public Hardness leakage() {
+        return waterAt(volume().divide(2)).hardness();
+    }
+
+    /**
+     * Returns the hardness of all water of the run mixed, the breakthrough at its end included.
+     *
+     * @return calcium and magnesium
+     */
+    public Hardness meanHardness() {
         return meanWater().hardness();
     }
 
@@ -172,8 +181,8 @@ public final class ServiceRun {
      * @return charges of calcium and magnesium per volume of resin
      */
     public ExchangeCapacity capacity() {
-        double taken =
-                feed.hardness().in(Hardness.MILLIMOLE_PER_LITRE) - leakage().in(Hardness.MILLIMOLE_PER_LITRE);
+        double taken = feed.hardness().in(Hardness.MILLIMOLE_PER_LITRE)
+                - meanHardness().in(Hardness.MILLIMOLE_PER_LITRE);
         return ExchangeCapacity.of(2e-3 * taken * curve.throughput(), ExchangeCapacity.EQUIVALENT_PER_LITRE);
     }
 

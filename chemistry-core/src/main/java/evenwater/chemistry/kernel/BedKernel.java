@@ -159,7 +159,6 @@ public final class BedKernel {
             }
             s = next;
         }
-        bed.values[BedState.EVALUATIONS] += iteration;
         return Math.abs(error) <= TOLERANCE * strength ? s : Double.NaN;
     }
 
@@ -170,14 +169,24 @@ public final class BedKernel {
         return low == 0 ? s / 8 : Math.sqrt(low) * Math.sqrt(high);
     }
 
-    /** Both new values are weighted means of old ones and of the surface, so none can be negative. */
+    /**
+     * Both new values are weighted means of old ones and of the surface, so none can be negative. What the surface holds is scaled to the charge of the
+     * beads: where a step renews the water a billion times, the last digits of the search would show in it.
+     */
     private static void exchange(BedState bed, int cell, double s, double weight, double approach, double share) {
         int at = cell * bed.ions;
+        double held = 0;
+        double charge = 0;
         for (int i = 0; i < bed.ions; i++) {
             double distribution = ExchangeEquilibrium.distribution(bed.constant[i], bed.charge[i], s);
             double surface = bed.offered[i] / (1 + weight * distribution);
             bed.water[at + i] = bed.mixed[i] + share * (surface - bed.mixed[i]);
-            bed.resin[at + i] += approach * (distribution * surface - bed.resin[at + i]);
+            bed.offered[i] = distribution * surface;
+            held += bed.resin[at + i];
+            charge += bed.offered[i];
+        }
+        for (int i = 0; i < bed.ions; i++) {
+            bed.resin[at + i] += approach * (bed.offered[i] * (held / charge) - bed.resin[at + i]);
         }
         bed.ratio[cell] = s;
     }

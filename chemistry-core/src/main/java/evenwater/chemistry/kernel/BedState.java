@@ -29,11 +29,10 @@ public final class BedState {
 
     static final int FILM = 1;
     static final int SOLID = 2;
-    static final int EVALUATIONS = 3;
     /** 1 as long as everything that was set has a meaning. */
-    static final int USABLE = 4;
+    static final int USABLE = 3;
 
-    private static final int COUNT = 5;
+    private static final int COUNT = 4;
 
     /**
      * Creates a bed without anything in it; set the rates, then the loading and the water of every cell.
@@ -170,14 +169,5 @@ public final class BedState {
      */
     public int ions() {
         return ions;
-    }
-
-    /**
-     * Returns how often the balance of a cell was evaluated.
-     *
-     * @return a count since the bed was made
-     */
-    public long evaluations() {
-        return (long) values[EVALUATIONS];
     }
 }

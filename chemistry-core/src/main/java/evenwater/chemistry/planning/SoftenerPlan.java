@@ -241,7 +241,10 @@ public final class SoftenerPlan {
             throw new NoAnswerException(resin.toText(Locale.ROOT, 6) + " of resin cannot last " + days
                     + " days with this water and use: with the most salt of the "
                     + curve.source() + " it lasts " + String.format(Locale.ROOT, "%.3g", Math.max(0, longest))
-                    + " days; more resin would help");
+                    + " days; "
+                    + WaterUnits.volume(needed / most.in(EQUIVALENT_PER_LITRE), LITRE)
+                            .toText(Locale.ROOT, 3)
+                    + " of resin would last so long");
         }
         return at(best.get());
     }
@@ -333,5 +336,12 @@ public final class SoftenerPlan {
      */
     public Regeneration regeneration() {
         return regeneration;
+    }
+
+    /** Returns water, use and resin in short, for logs. */
+    @Override
+    public String toString() {
+        return "softener of " + resin.toText(Locale.ROOT, 6) + " of resin for " + use + ", planned for "
+                + sizedFor.toText(Locale.ROOT, 4) + " by the " + curve;
     }
 }

@@ -250,4 +250,11 @@ public final class SoftenerSchedule {
     private static String text(double number) {
         return String.format(Locale.ROOT, "%.3g", number);
     }
+
+    /** Returns dose, days and salt in short, for logs. */
+    @Override
+    public String toString() {
+        return regeneration + ", every " + text(days()) + " days, "
+                + saltPerYear().toText(Locale.ROOT, 3) + " of salt a year";
+    }
 }

@@ -141,6 +141,81 @@ class BedKernelTest {
         assertEquals(BedRun.ENDED, BedRun.pass(fresh, FEED, false, 0, 1, 1, effluent, curve));
     }
 
+    /** 7 bed volumes at 14 an hour are half an hour, whatever the steps; with rates, time matters. */
+    @Test
+    void aVolumePassesInEqualSteps() {
+        EffluentCurve curve = new EffluentCurve(3, 100);
+        BedState bed = Beds.inSodiumForm(20, 0.005);
+        bed.rates(130, 18);
+        BedState same = Beds.inSodiumForm(20, 0.005);
+        same.rates(130, 18);
+        double[] effluent = new double[3];
+        assertEquals(BedRun.ENDED, BedRun.pass(bed, FEED, false, 7, 14, 1.5, effluent, curve));
+        assertEquals(5, curve.count());
+        for (int k = 0; k < 5; k++) {
+            assertEquals(BedKernel.FLOWED, BedKernel.flow(same, FEED, false, 1.4, 0.1, effluent));
+            assertEquals(1.4 * (k + 1), curve.throughput(k), 1e-12);
+            for (int i = 0; i < 3; i++) {
+                assertEquals(effluent[i], curve.concentration(k, i), 1e-15);
+            }
+        }
+        assertEquals(7, curve.throughput(), 1e-12);
+        assertEquals(same.resin(7, CALCIUM), bed.resin(7, CALCIUM), 1e-15);
+        double sum = 0;
+        for (int k = 0; k < 5; k++) {
+            sum += 1.4 * curve.concentration(k, SODIUM);
+        }
+        assertEquals(sum, curve.sum(SODIUM), 1e-15);
+        curve.clear();
+        assertEquals(0, curve.count());
+        assertEquals(0, curve.sum(SODIUM));
+        assertEquals(0, curve.throughput());
+    }
+
+    @Test
+    void aStepThatFailsEndsTheRun() {
+        BedState bed = Beds.inSodiumForm(5, 0.005);
+        double[] bad = {Double.NaN, 0, 0.005};
+        EffluentCurve curve = new EffluentCurve(3, 10);
+        assertEquals(BedKernel.BAD_INPUT, BedRun.pass(bed, bad, false, 5, 1, 1, new double[3], curve));
+        assertEquals(0, curve.count());
+    }
+
+    /** With a step of a hundredth the end point is met as exactly as the step is short, and the volume tends to a limit. */
+    @Test
+    void theLastStepIsCut() {
+        double[] volumes = new double[3];
+        for (int level = 0; level < 3; level++) {
+            BedState bed = Beds.inSodiumForm(50, 0.005);
+            bed.rates(130, 18);
+            double[] effluent = new double[3];
+            EffluentCurve curve = new EffluentCurve(3, 20_000);
+            double step = 3.7 / (1 << level);
+            assertEquals(
+                    BedRun.ENDED,
+                    BedRun.serve(
+                            bed, Beds.inSodiumForm(50, 0), FEED, 16, step, 20_000, HARDNESS, 0.0003, effluent, curve));
+            assertEquals(0.0003, effluent[CALCIUM] + effluent[MAGNESIUM], 1e-6);
+            volumes[level] = curve.throughput();
+        }
+        assertEquals(volumes[2], volumes[1], 0.005 * volumes[2]);
+        assertEquals(2, (volumes[1] - volumes[0]) / (volumes[2] - volumes[1]), 0.2); // first order in the steps
+    }
+
+    /** The search begins far from its end: after brine of 3 eq/L water of 1e-12, and back. */
+    @Test
+    void theSearchFindsItsWayFromAfar() {
+        BedState bed = Beds.inSodiumForm(3, 1e-12);
+        double[] effluent = new double[3];
+        for (int k = 0; k < 40; k++) {
+            double strength = k % 2 == 0 ? 3 : 1e-12;
+            double[] feed = {0.1 * strength, 0.1 * strength, 0.8 * strength};
+            assertEquals(BedKernel.FLOWED, BedKernel.flow(bed, feed, false, 1e9, 1e9, effluent));
+            assertEquals(strength, Beds.sum(effluent), 1e-8); // a billionth of the brine is still between the beads
+            assertEquals(2, bed.resin(2, 0) + bed.resin(2, 1) + bed.resin(2, 2), 1e-12);
+        }
+    }
+
     @Test
     void aSliceMayNotTakeMoreThanThereIs() {
         BedState bed = Beds.inSodiumForm(3, 1e-12);

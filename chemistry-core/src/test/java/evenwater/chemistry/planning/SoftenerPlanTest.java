@@ -213,7 +213,7 @@ class SoftenerPlanTest {
     void whatCannotLastIsRefusedWithWhatCan() {
         SoftenerPlan plan = fiveAtEighty(15);
         Refused.withoutAnswer(
-                "1 ft³ of resin cannot last 6.0 days with this water and use: with the most salt of the table of the trade (common practice) it lasts 4.50 days; more resin would help",
+                "1 ft³ of resin cannot last 6.0 days with this water and use: with the most salt of the table of the trade (common practice) it lasts 4.50 days; 36 L of resin would last so long",
                 List.of(),
                 () -> plan.leastSaltFor(6));
         SoftenerPlan tiny = SoftenerPlan.of(gpg(40), HouseholdUse.ofPeople(6), litres(10));
@@ -226,6 +226,17 @@ class SoftenerPlanTest {
                                 .in(LITRE),
                         LITRE)),
                 () -> tiny.at(pounds(6)));
+    }
+
+    @Test
+    void plansAndSchedulesPrint() {
+        SoftenerPlan plan = fiveAtEighty(15);
+        assertEquals(
+                "softener of 1 ft³ of resin for 5 people at 80 gal(US) a day, planned for 15 gpg by the table of the trade (common practice)",
+                plan.toString());
+        assertEquals(
+                "8 lb/ft³ of sodium chloride, co-flow, brine of 10 %, every 3.00 days, 442 kg of salt a year",
+                plan.at(pounds(8)).toString());
     }
 
     @Test

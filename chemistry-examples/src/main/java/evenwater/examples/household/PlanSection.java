@@ -26,7 +26,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 
 /** How often the softener is regenerated, what that takes, and what goes down the drain: by the table of the trade and by the bed. */
@@ -107,7 +106,7 @@ final class PlanSection {
         PlanTable table = new PlanTable(schedule, bed);
         Ion gives = softener.regenerant();
         table.row(
-                gives.name() + " of the softened water, mg/L",
+                gives.name() + " behind the softener, mg/L",
                 softened(softener.treat(raw), gives),
                 cycle.map(steady -> softened(blend(steady), gives)));
         page.gap().table(table.rows()).gap();
@@ -193,7 +192,7 @@ final class PlanSection {
         if (wish.counterFlow()) {
             page.say(
                     "The table of the trade is for co-flow; practice expects 10 to 20 % more of counter-flow at small doses, the "
-                            + "bed gives less of that and most of the softness.");
+                            + "bed shows less of that, but softer water. Such a bed must be held down under the brine and washed from time to time.");
         }
         if (softener.regenerant().equals(Ion.POTASSIUM)) {
             page.say(
@@ -212,12 +211,11 @@ final class PlanSection {
     }
 
     private void bed(Page page, SofteningCycle cycle) {
-        Quantity<Volume> middle = cycle.service().volume().divide(2);
-        Hardness leak = cycle.service().waterAt(middle).hardness().to(speech.hardness());
+        Hardness leak = cycle.service().leakage().to(speech.hardness());
         RegenerationRun.Waste waste = cycle.regeneration().mixedWaste();
         page.say(
                 "The bed is computed with your water, at 16 bed volumes per hour to 1 gpg; two rates of it are calibrated on that "
-                        + "table. Where the two differ, set the valve by the fewer days.");
+                        + "table. Where the two differ, set the valve by the fewer days and litres.");
         page.say("In the middle of a run the bed lets through " + leak.toText(Locale.ROOT, 2)
                 + ". A regeneration sends " + text(waste.volume()) + " to the drain, on the whole with "
                 + grams(waste, Ion.CHLORIDE) + " g/L of chloride, "

@@ -32,6 +32,11 @@ final class PlanTable {
         row(
                 "litres through the resin, the reserve included",
                 s -> s.softenedPerRegeneration().in(LITRE));
+        if (trade.plan().bypassShare() > 0) {
+            row(
+                    "the same on a meter in front of the bypass",
+                    s -> s.softenedPerRegeneration().in(LITRE) / (1 - s.plan().bypassShare()));
+        }
         row("reserve, litres", s -> s.reserve().in(LITRE));
         row("salt a time, kg", s -> s.saltPerRegeneration().in(KILOGRAM));
         row("salt a week, kg", s -> s.saltPerWeek().in(KILOGRAM));
@@ -39,10 +44,10 @@ final class PlanTable {
         row("chloride to the drain, kg a year", s -> s.chloridePerYear().in(KILOGRAM));
         row("water to the drain, litres a time", s -> s.drainPerRegeneration().in(LITRE));
         row("water to the drain, m³ a year", s -> s.drainPerYear().in(CUBIC_METRE));
-        row("the same for 1000 grains of hardness, US gal", PlanTable::gallons);
-        row("hardness for the salt, run to the end, grain/lb", s -> grains(s.efficiency()));
-        row("the same in percent of theory", s -> 100 * s.efficiency().shareOfTheory());
-        row("the same with the reserve kept, grain/lb", s -> grains(s.efficiencyWithReserve()));
+        row("water to the drain for 1000 grains, US gal", PlanTable::gallons);
+        row("salt efficiency, run to the end, grain/lb", s -> grains(s.efficiency()));
+        row("salt efficiency, percent of theory", s -> 100 * s.efficiency().shareOfTheory());
+        row("salt efficiency, the reserve kept, grain/lb", s -> grains(s.efficiencyWithReserve()));
     }
 
     private static double grains(SaltEfficiency efficiency) {

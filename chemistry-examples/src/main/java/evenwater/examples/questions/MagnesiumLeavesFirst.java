@@ -3,7 +3,6 @@ package evenwater.examples.questions;
 import evenwater.chemistry.exchange.Resin;
 import evenwater.chemistry.exchange.ResinBed;
 import evenwater.chemistry.exchange.ServiceRun;
-import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.water.Water;
@@ -33,11 +32,10 @@ public final class MagnesiumLeavesFirst {
             Water behind = run.waterAt(WaterUnits.volume(litres, WaterUnits.LITRE));
             System.out.printf(
                     Locale.ROOT,
-                    "%d L: %4.1f mg/L of calcium, %4.1f mg/L of magnesium, %4.1f °dH%n",
+                    "%d L: %3.0f %% of the calcium of the tap, %3.0f %% of its magnesium%n",
                     litres,
-                    behind.total(Ion.CALCIUM).in(Ion.CALCIUM.milligramPerLitre()),
-                    behind.total(Ion.MAGNESIUM).in(Ion.MAGNESIUM.milligramPerLitre()),
-                    behind.hardness().in(Hardness.GERMAN_DEGREE));
+                    100 * behind.total(Ion.CALCIUM).ratioTo(tap.total(Ion.CALCIUM)),
+                    100 * behind.total(Ion.MAGNESIUM).ratioTo(tap.total(Ion.MAGNESIUM)));
         }
         // end
     }

@@ -79,7 +79,7 @@ class SoftenerPlanTest {
                 plan("--softener", "potassium", "--counter-flow", "--resin", "1.5 ft3", "--people", "2"));
         assertTrue(plan.contains("of sodium chloride, as potassium chloride 81.7 g/L"), plan);
         assertTrue(plan.contains("counter-flow."), plan);
-        assertEquals(401.2 / 2, figure(plan, "potassium of the softened water, mg/L"), 0.1); // 15 gpg times 13.374 mg/L
+        assertEquals(401.2 / 2, figure(plan, "potassium behind the softener, mg/L"), 0.1); // 15 gpg times 13.374 mg/L
         assertTrue(plan.contains("of potassium, "), plan);
         assertTrue(plan.contains("plan by the table. Potassium chloride dissolves less in the cold"), plan);
     }
@@ -117,6 +117,13 @@ class SoftenerPlanTest {
                 plan("--softener", "sodium", "--target", "6 °dH", "--resin", "1 ft3", "--people", "3"),
                 "days between regenerations, the reserve kept");
         assertTrue(past > 1.3 * whole, whole + " and " + past);
+        String bypassed = plan("--softener", "sodium", "--target", "6 °dH", "--resin", "1 ft3", "--people", "3");
+        double share = 6 / (15 * 0.95922); // gpg in degrees
+        assertEquals(
+                1 - share,
+                figure(bypassed, "litres through the resin, the reserve included")
+                        / figure(bypassed, "the same on a meter in front of the bypass"),
+                1e-3);
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -152,7 +159,7 @@ class SoftenerPlanTest {
                         .err()
                         .strip());
         assertEquals(
-                "--days: 1 ft³ of resin cannot last 9.0 days with this water and use: with the most salt of the table of the trade (common practice) it lasts 6.33 days; more resin would help",
+                "--days: 1 ft³ of resin cannot last 9.0 days with this water and use: with the most salt of the table of the trade (common practice) it lasts 6.33 days; 38.6 L of resin would last so long",
                 Run.on(
                                 folder,
                                 FIFTEEN_GRAINS,
