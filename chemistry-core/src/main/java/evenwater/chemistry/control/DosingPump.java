@@ -8,6 +8,7 @@ import evenwater.chemistry.kernel.SavedNumbers;
 import evenwater.chemistry.quantity.WaterQuantity;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
@@ -44,7 +45,7 @@ public final class DosingPump {
      * Begins the settings of a pump with what none can do without.
      *
      * @param stock what is dosed
-     * @param calibration of the pump when it starts; later ones are declared to the state
+     * @param calibration of the pump when it starts; later ones are declared to the state. It belongs to the settings as all the rest
      * @param dailyCap the most stock that may get into the tank in 24 hours; above 0, at most 100 L
      * @param reservoir what a full reservoir holds; above 0, at most 1000 L
      * @return a builder
@@ -101,17 +102,22 @@ public final class DosingPump {
     /**
      * Takes up a saved state. Tell it {@link DosingPumpState#restarted} next.
      *
+     * <p>The calibration that the pump was built with is one of its settings; one that was declared later comes with the save.
+     *
      * @param saved what {@link DosingPumpState#save} wrote under the same settings
      * @return the state
-     * @throws UnusableSaveException if the save is torn or damaged, of another version, or made under other settings
+     * @throws UnusableSaveException if the save is torn or damaged, of another version, or made under other settings or another calibration
      */
     public DosingPumpState restore(long[] saved) {
         return restore(saved, false);
     }
 
     /**
-     * Takes up a state that was saved under other settings of the same pump. What was counted stays counted, also against the cap; what was due
-     * by the old schedule is dropped; a run that was under way counts as made in full. Tell it {@link DosingPumpState#restarted} next.
+     * Takes up a state that was saved under other settings or another calibration of the same pump. What was counted stays counted, also against
+     * the cap; what was due by the old schedule is dropped; a run that was under way counts as made in full, by the old calibration. From then on
+     * the calibration is the one that these settings were built with, by steps or by time, whatever was declared to the old state: build them with
+     * the one that holds now. If a step of it differs much from the one before, that is noted. A save of these very settings is taken up as by
+     * {@link #restore}, with the calibration that was declared last. Tell the state {@link DosingPumpState#restarted} next.
      *
      * @param saved what {@link DosingPumpState#save} wrote
      * @return the state
@@ -137,7 +143,7 @@ public final class DosingPump {
             default ->
                 !PumpMemory.isUsable(m)
                         ? "its numbers are out of range"
-                        : other && !newSettings ? "it was made under other settings" : "";
+                        : other && !newSettings ? "it was made under other settings or another calibration" : "";
         };
         if (!reason.isEmpty()) {
             throw new UnusableSaveException("saved state of the pump cannot be used: " + reason);
@@ -149,22 +155,20 @@ public final class DosingPump {
     }
 
     private void adopt(long[] m) {
-        if (m[PumpMemory.PENDING] > 0) {
-            m[PumpMemory.FLAGS] |= PumpKernel.UNCONFIRMED;
-            long uptime = Math.min(m[PumpMemory.UPTIME], PumpMemory.LATEST);
-            PumpStatus.of(PumpKernel.dosed(settings, m, m[PumpMemory.PENDING], m[PumpMemory.LOCAL], uptime));
-        }
-        if (PumpServiceKernel.settingsChanged(settings, m) != PumpKernel.DONE) {
+        if (PumpServiceKernel.settingsChanged(settings, m, calibration.picolitresPerStep()) != PumpKernel.DONE) {
             throw new UnusableSaveException("saved state of the pump cannot be used: the reservoir held "
-                    + PumpUnits.text(m[PumpMemory.LEVEL]) + ", more than the "
-                    + PumpUnits.text(settings[PumpSettings.RESERVOIR]) + " that it can hold now");
+                    + PumpUnits.text(m[PumpMemory.LEVEL] - m[PumpMemory.PENDING] * m[PumpMemory.STEP])
+                    + ", more than the " + PumpUnits.text(settings[PumpSettings.RESERVOIR]) + " that it can hold now");
         }
     }
 
     /** Of what a saved state belongs to; the text of a hash of strings is fixed by the language. */
     long fingerprint() {
-        return SavedNumbers.checksum(settings, settings.length)
-                ^ stock.toString().hashCode();
+        long[] all = Arrays.copyOf(settings, settings.length + 3);
+        all[settings.length] = stock.toString().hashCode();
+        all[settings.length + 1] = calibration.picolitresPerStep();
+        all[settings.length + 2] = calibration.isTimed() ? 1 : 0;
+        return SavedNumbers.checksum(all, all.length);
     }
 
     /** For the kernel, which does not write to it. */

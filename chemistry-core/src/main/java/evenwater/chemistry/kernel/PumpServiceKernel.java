@@ -145,20 +145,27 @@ public final class PumpServiceKernel {
     }
 
     /**
-     * Takes other settings over: what is due or missed by the old schedule is dropped, what was counted stays.
+     * Takes other settings over, and the calibration that belongs to them: a run under way counts as made in full by the old one, what is due or
+     * missed by the old schedule is dropped, what was counted stays.
      *
      * @param s new settings
      * @param m memory
-     * @return {@link PumpKernel#DONE}; {@link PumpKernel#AWAITING} during a run; {@link PumpKernel#BAD_INPUT} if the settings are unusable, or
-     *     the reservoir of the new ones could not hold what is in it
+     * @param picolitresPerStep in pL; 1 to {@link PumpMemory#LARGEST_STEP}
+     * @return {@link PumpKernel#DONE}, or {@link PumpKernel#BAD_INPUT} if settings or calibration are unusable, or the reservoir of the new ones
+     *     could not hold what is in it
      */
-    public static int settingsChanged(long[] s, long[] m) {
-        if (!PumpSettings.areUsable(s) || m[LEVEL] > s[PumpSettings.RESERVOIR]) {
+    public static int settingsChanged(long[] s, long[] m, long picolitresPerStep) {
+        long pending = m[PENDING] * m[STEP];
+        if (!PumpSettings.areUsable(s)
+                || !PumpSettings.in(picolitresPerStep, 1, PumpMemory.LARGEST_STEP)
+                || m[LEVEL] - pending > s[PumpSettings.RESERVOIR]) {
             return BAD_INPUT;
         }
-        if (m[PENDING] > 0) {
-            return AWAITING;
+        if (pending > 0) {
+            m[FLAGS] |= PumpKernel.UNCONFIRMED;
+            PumpRun.settle(s, m, m[PENDING]);
         }
+        calibrated(s, m, picolitresPerStep);
         PumpSchedule.letGo(m);
         m[PumpMemory.DEBT] = 0;
         m[OWED] = Math.min(m[OWED], s[PumpSettings.CAP]);

@@ -153,7 +153,7 @@ class DosingPumpTest {
         DosingPump pump = DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(4), ml(400))
                 .dailyDose(ml(2), LocalTime.of(9, 0))
                 .build();
-        unusable("it was made under other settings", () -> pump.restore(state.save()));
+        unusable("it was made under other settings or another calibration", () -> pump.restore(state.save()));
         DosingPumpState taken = pump.restoreUnderNewSettings(state.save());
         assertEquals(ml(3), taken.dosed()); // the run under way
         assertEquals(Set.of(PumpNotice.RUN_NOT_CONFIRMED), taken.notices());
@@ -164,6 +164,53 @@ class DosingPumpTest {
         unusable(
                 "the reservoir held 397 mL, more than the 100 mL that it can hold now",
                 () -> small.restoreUnderNewSettings(state.save()));
+    }
+
+    /** 1 mL a second becomes ten times as much: 6 mL are 600 ms and no longer 6000. */
+    @Test
+    void aSaveOfAnotherCalibrationMustBeDeclaredAndTheNewOneHolds() {
+        DosingPump slow = timed(Duration.ofSeconds(100));
+        long[] saved = Bench.running(slow).save();
+        DosingPump fast = timed(Duration.ofSeconds(10));
+        unusable("it was made under other settings or another calibration", () -> fast.restore(saved));
+        assertNotEquals(Bench.running(slow), Bench.running(fast));
+        DosingPumpState taken = fast.restoreUnderNewSettings(saved).restarted(at(0.01), Duration.ZERO, Duration.ZERO);
+        assertEquals(PumpCalibration.ofTime(Duration.ofSeconds(10), ml(100)), taken.calibration());
+        assertEquals(Set.of(PumpNotice.CALIBRATION_DRIFTED), taken.notices());
+        assertEquals(600, tick(tick(taken, 0.1).state(), 8).state().stepsToRun());
+    }
+
+    /** The same pump by steps of 10 µL: 6 mL are 600 steps, and not 6000 as of milliseconds of 1 µL. */
+    @Test
+    void aTimedPumpMayBecomeOneOfSteps() {
+        DosingPumpState timed =
+                tick(Bench.running(timed(Duration.ofSeconds(100))), 8).state();
+        assertEquals(6000, timed.stepsToRun());
+        DosingPump stepped = DosingPump.builder(Bench.STOCK, PumpCalibration.ofSteps(1000, ml(10)), ml(12), ml(500))
+                .dailyDose(ml(6), LocalTime.of(8, 0))
+                .build();
+        DosingPumpState taken = stepped.restoreUnderNewSettings(timed.save()).restarted(at(8.1), up(0), Duration.ZERO);
+        assertEquals(PumpCalibration.ofSteps(1000, ml(10)), taken.calibration());
+        assertEquals(ml(6), taken.dosed()); // the run under way, in milliseconds
+        assertEquals(0, taken.stepsToRun());
+        assertEquals(Set.of(PumpNotice.RUN_NOT_CONFIRMED, PumpNotice.CALIBRATION_DRIFTED), taken.notices());
+        DosingPumpState before = tick(taken, 9).state();
+        assertEquals(600, before.tick(at(32), up(23)).state().stepsToRun());
+    }
+
+    @Test
+    void aCalibrationDeclaredLaterComesWithTheSave() {
+        DosingPump pump = Bench.builder().build();
+        PumpCalibration later = PumpCalibration.ofSteps(1000, ml(1.05));
+        long[] saved = Bench.running(pump).calibrated(later).state().save();
+        assertEquals(later, pump.restore(saved).calibration());
+        assertEquals(later, pump.restoreUnderNewSettings(saved).calibration());
+    }
+
+    private static DosingPump timed(Duration of100Millilitres) {
+        return DosingPump.builder(Bench.STOCK, PumpCalibration.ofTime(of100Millilitres, ml(100)), ml(12), ml(500))
+                .dailyDose(ml(6), LocalTime.of(8, 0))
+                .build();
     }
 
     @Test

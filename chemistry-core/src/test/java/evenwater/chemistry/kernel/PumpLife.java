@@ -71,7 +71,7 @@ final class PumpLife {
     }
 
     private void event() {
-        switch (random.nextInt(20)) {
+        switch (random.nextInt(21)) {
             case 0 -> now += random.nextInt(90_000_000);
             case 1 -> setClock();
             case 2 -> restart();
@@ -83,6 +83,7 @@ final class PumpLife {
             case 8 -> pauseOrResume();
             case 9 -> PumpServiceKernel.tubeSeenFull(m);
             case 10, 11, 12 -> edge();
+            case 13 -> changeSettings();
             default -> {
                 now += random.nextInt(3_000_000);
                 handle(PumpKernel.tick(s, m, local(), uptime()));
@@ -133,6 +134,21 @@ final class PumpLife {
         if (PumpServiceKernel.refilled(s, m, level) == PumpKernel.DONE) {
             filled += change;
         }
+    }
+
+    /** Another schedule and calibration under the same cap, also while a run is thought to be under way. */
+    private void changeSettings() {
+        if (random.nextBoolean()) {
+            long volume = Math.max(1, cap());
+            if (PumpKernel.doseByHand(s, m, volume, local(), uptime()) == PumpKernel.RUN) {
+                long ran = m[PumpMemory.PENDING] * m[PumpMemory.STEP];
+                flow(ran, true); // by the old calibration
+                book(ran, true);
+            }
+        }
+        s[PumpSettings.DAILY] = cap();
+        s[PumpSettings.PORTIONS] = 1 + random.nextInt(5);
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(s, m, step()));
     }
 
     private void pauseOrResume() {

@@ -213,7 +213,6 @@ class PumpScheduleTest {
         assertEquals(1000, rig.m[PumpMemory.PENDING]);
         assertEquals(PumpKernel.AWAITING, PumpServiceKernel.calibrated(rig.s, rig.m, UL));
         assertEquals(PumpKernel.AWAITING, PumpServiceKernel.refilled(rig.s, rig.m, ML));
-        assertEquals(PumpKernel.AWAITING, PumpServiceKernel.settingsChanged(rig.s, rig.m));
     }
 
     @Test
@@ -221,10 +220,26 @@ class PumpScheduleTest {
         PumpRig rig = fourPortions(20, 0);
         rig.live(23 * HOUR);
         rig.with(PumpSettings.CAP, 8 * ML).with(PumpSettings.DAILY, 4 * ML);
-        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(rig.s, rig.m));
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(rig.s, rig.m, UL));
         assertEquals(0, PumpServiceKernel.allowed(rig.s, rig.m));
         rig.with(PumpSettings.RESERVOIR, ML);
-        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(rig.s, rig.m));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(rig.s, rig.m, UL));
+    }
+
+    /** 2000 steps of 1 µL are under way when a step becomes 10 µL. */
+    @Test
+    void otherSettingsCountTheRunUnderWayByTheOldCalibration() {
+        PumpRig rig = fourPortions(20, 0);
+        assertEquals(PumpKernel.RUN, rig.tickAfter(4 * HOUR));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(rig.s, rig.m, 0));
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(rig.s, rig.m, 10 * UL));
+        assertEquals(2000, rig.ul(PumpMemory.DOSED));
+        assertTrue(rig.flag(PumpKernel.UNCONFIRMED));
+        assertTrue(rig.flag(PumpKernel.CALIBRATION_DRIFTED));
+        assertEquals(0, rig.m[PumpMemory.PENDING]);
+        assertEquals(PumpKernel.NOTHING_DUE, rig.tickAfter(1));
+        assertEquals(PumpKernel.RUN, rig.tickAfter(6 * HOUR));
+        assertEquals(200, rig.m[PumpMemory.PENDING]);
     }
 
     /** 8 mL a day: 56 mL last for a week; 20 mL in the last 24 hours make it 2.8 days. */
