@@ -221,12 +221,16 @@ public final class DosingPumpState {
     }
 
     /**
-     * Lets the pump go on after a pause or a failure, with the next portion.
+     * Lets the pump go on after a pause or a failure, with the first portion after now.
      *
+     * @param now local wall-clock time; 1970 to 9999
+     * @param uptime 0 or more
      * @return the next state
+     * @throws IllegalArgumentException if an argument is out of range
      */
-    public DosingPumpState resumed() {
-        return changed(PumpServiceKernel::resumed);
+    public DosingPumpState resumed(LocalDateTime now, Duration uptime) {
+        return next(now, uptime, (m, local, seconds) -> PumpKernel.resumed(pump.settings(), m, local, seconds))
+                .state();
     }
 
     /**

@@ -29,7 +29,7 @@ public enum PumpStatus {
     /** There may be air in the tube: prime it first. */
     PRIMING_NEEDED(PumpKernel.UNPRIMED),
 
-    /** The reservoir does not hold what the run needs; the pump would draw air. */
+    /** The reservoir holds less than a step above the intake, or less than was asked for by hand; the pump would draw air. */
     RESERVOIR_EMPTY(PumpKernel.EMPTY),
 
     /** Less than a step of the pump was asked for. */

@@ -56,7 +56,7 @@ public final class PumpKernel {
     /** There may be air in the tube. */
     public static final int UNPRIMED = 7;
 
-    /** The reservoir holds less than the run needs. */
+    /** The reservoir holds less than a step above the intake, or less than was asked for by hand. */
     public static final int EMPTY = 8;
 
     /** Less than a step was asked for. */
@@ -71,7 +71,7 @@ public final class PumpKernel {
     /** Flag: a run whose end nobody reported was counted in full. */
     public static final long UNCONFIRMED = 1;
 
-    /** Flag: a run failed; nothing runs until {@link PumpServiceKernel#resumed}. */
+    /** Flag: a run failed; nothing runs until {@link #resumed}. */
     public static final long FAILED = 1 << 1;
 
     /** Flag: a person stopped the pump. */
@@ -145,10 +145,10 @@ public final class PumpKernel {
         m[PumpMemory.LOCAL] = local;
         m[PumpMemory.DAY] = local / PumpSettings.DAY;
         m[PumpMemory.UPTIME] = uptime + 1;
-        m[PumpMemory.SLOT] = PumpMemory.NO_SLOT;
         m[PumpMemory.LEVEL] = level;
         m[FILLED] = level;
         m[FLAGS] = PRIMING_NEEDED;
+        PumpSchedule.letGo(s, m);
         PumpRun.count(m, givenBefore);
         return DONE;
     }
@@ -172,7 +172,9 @@ public final class PumpKernel {
     }
 
     /**
-     * Decides what to do now. Call it every few seconds to minutes.
+     * Decides what to do now. Call it every few seconds to minutes. A run that cap or reservoir do not allow in full is cut to what they allow; the
+     * rest stays due. The reservoir is empty when less than a step is left above the intake, and by an own rule the tube is to be primed then, since
+     * a level that is counted may be a little off.
      *
      * @param s settings
      * @param m memory
@@ -193,7 +195,7 @@ public final class PumpKernel {
             PumpRun.settle(s, m, m[PENDING]);
         }
         if ((m[FLAGS] & (PAUSED | FAILED)) != 0) {
-            PumpSchedule.letGo(m);
+            PumpSchedule.letGo(s, m);
             return stopped(m);
         }
         PumpSchedule.look(s, m);
@@ -214,7 +216,8 @@ public final class PumpKernel {
         if (steps == 0) {
             return HELD_BY_CAP;
         }
-        if ((m[FLAGS] & RESERVOIR_EMPTY) != 0 || !PumpRun.fits(s, m, steps)) {
+        steps = Math.min(steps, PumpRun.reachable(s, m)); // the rest waits for a refill
+        if ((m[FLAGS] & RESERVOIR_EMPTY) != 0 || steps == 0) {
             m[FLAGS] |= RESERVOIR_EMPTY | PRIMING_NEEDED;
             m[PRIMED_SINCE] = 0;
             return EMPTY;
@@ -343,6 +346,27 @@ public final class PumpKernel {
         PumpClock.advance(s, m, local, uptime);
         PumpRun.settle(s, m, m[PENDING]);
         m[FLAGS] |= FAILED;
+        return DONE;
+    }
+
+    /**
+     * Lets the pump go on after a pause or a failure, with the first portion after now.
+     *
+     * @param s settings
+     * @param m memory
+     * @param local wall clock in s
+     * @param uptime in s
+     * @return {@link #DONE} or {@link #BAD_INPUT}
+     */
+    public static int resumed(long[] s, long[] m, long local, long uptime) {
+        if (!PumpClock.isUsable(m, local, uptime)) {
+            return BAD_INPUT;
+        }
+        PumpClock.advance(s, m, local, uptime);
+        if ((m[FLAGS] & (PAUSED | FAILED)) != 0) {
+            PumpSchedule.letGo(s, m);
+        }
+        m[FLAGS] &= ~(PAUSED | FAILED);
         return DONE;
     }
 }

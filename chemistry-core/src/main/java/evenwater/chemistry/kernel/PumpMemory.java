@@ -29,7 +29,7 @@ public final class PumpMemory {
     /** Stock into the tank on this calendar day. */
     public static final int GIVEN_TODAY = 5;
 
-    /** The last portion of the schedule that was looked at, as day × portions + place; {@link #NO_SLOT} if none was. */
+    /** The last portion of the schedule that was looked at or let go, as day × portions + place; −1 before the first of all. */
     public static final int SLOT = 6;
 
     /** What the schedule wants and did not get yet. */
@@ -95,9 +95,6 @@ public final class PumpMemory {
     /** Numbers of the memory. */
     public static final int LENGTH = WINDOW_VOLUMES + WINDOW_SIZE;
 
-    /** Where no portion was looked at yet. */
-    public static final long NO_SLOT = -2;
-
     /** 10 mL. */
     public static final long LARGEST_STEP = 10_000_000_000L;
 
@@ -131,7 +128,7 @@ public final class PumpMemory {
                 && in(m[UPTIME], LATEST + 1)
                 && in(m[ACCRUED], LARGEST_TOTAL)
                 && m[DAY] == m[LOCAL] / PumpSettings.DAY
-                && m[SLOT] >= NO_SLOT
+                && m[SLOT] >= -1
                 && m[SLOT] <= (LATEST / PumpSettings.DAY + 1) * PumpSettings.MOST_PORTIONS
                 && m[DUE_SINCE] >= -PumpSettings.DAY
                 && m[DUE_SINCE] <= m[ACCRUED]

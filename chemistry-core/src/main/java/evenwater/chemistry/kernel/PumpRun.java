@@ -28,8 +28,13 @@ final class PumpRun {
         return Math.max(0, s[PumpSettings.CAP] - Math.max(m[WINDOW_SUM], m[GIVEN_TODAY]) - pending);
     }
 
+    /** Whole steps above the intake. */
+    static long reachable(long[] s, long[] m) {
+        return PumpServiceKernel.usable(s, m) / m[STEP];
+    }
+
     static boolean fits(long[] s, long[] m, long steps) {
-        return m[LEVEL] - s[PumpSettings.UNUSABLE] >= steps * m[STEP];
+        return steps <= reachable(s, m);
     }
 
     static int order(long[] m, int purpose, long steps) {
@@ -48,7 +53,7 @@ final class PumpRun {
             m[DUE] = 0;
             return;
         }
-        long left = volume; // the cap held the rest back
+        long left = volume; // cap or reservoir held the rest back
         left -= takeFrom(m, CARRY, left);
         left -= takeFrom(m, OWED, left);
         takeFrom(m, DUE, left);

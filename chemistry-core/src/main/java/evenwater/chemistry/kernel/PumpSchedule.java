@@ -9,7 +9,6 @@ import static evenwater.chemistry.kernel.PumpMemory.FLAGS;
 import static evenwater.chemistry.kernel.PumpMemory.JUMPED;
 import static evenwater.chemistry.kernel.PumpMemory.LOCAL;
 import static evenwater.chemistry.kernel.PumpMemory.MISSED;
-import static evenwater.chemistry.kernel.PumpMemory.NO_SLOT;
 import static evenwater.chemistry.kernel.PumpMemory.SLOT;
 import static evenwater.chemistry.kernel.PumpSettings.CATCH_UP;
 import static evenwater.chemistry.kernel.PumpSettings.GRACE;
@@ -21,7 +20,8 @@ import static evenwater.chemistry.kernel.PumpSettings.TIMES;
  *
  * <p>Portions are numbered day × portions + place in the day. When the clock passes one or several, the last of them is due if it is not later
  * than the grace; all others were missed. What was jumped over by setting the clock was not missed: no true time went by. A portion that was
- * looked at does not come again when the clock is set back by up to a day; after a larger setback the schedule goes on from the new time.
+ * looked at does not come again when the clock is set back by up to a day; after a larger setback the schedule goes on from the new time. A
+ * pump that starts or is resumed begins with the first portion after that moment.
  */
 final class PumpSchedule {
 
@@ -38,23 +38,29 @@ final class PumpSchedule {
         }
     }
 
-    /** Lets the portions that pass while the pump is stopped go by. */
-    static void letGo(long[] m) {
+    /** Lets go what is due and all portions up to now; the next one counts. */
+    static void letGo(long[] s, long[] m) {
         m[DUE] = 0;
-        m[SLOT] = NO_SLOT;
+        m[SLOT] = m[DAY] * s[PORTIONS] + passed(s, m) - 1;
         m[JUMPED] = 0;
+    }
+
+    /** How many portions of this day are past. */
+    private static int passed(long[] s, long[] m) {
+        long second = m[LOCAL] - m[DAY] * PumpSettings.DAY;
+        int passed = 0;
+        while (passed < s[PORTIONS] && s[TIMES + passed] <= second) {
+            passed++;
+        }
+        return passed;
     }
 
     private static void pass(long[] s, long[] m, boolean jumped) {
         long n = s[PORTIONS];
-        long second = m[LOCAL] - m[DAY] * PumpSettings.DAY;
-        int passed = 0;
-        while (passed < n && s[TIMES + passed] <= second) {
-            passed++;
-        }
+        int passed = passed(s, m);
         long slot = m[DAY] * n + passed - 1;
         long before = m[SLOT];
-        if (before == NO_SLOT || before - slot > n) {
+        if (before - slot > n) {
             m[SLOT] = slot;
             return;
         }
@@ -66,6 +72,7 @@ final class PumpSchedule {
             missWhatIsDue(s, m);
         }
         int last = passed > 0 ? passed - 1 : (int) n - 1;
+        long second = m[LOCAL] - m[DAY] * PumpSettings.DAY;
         long lateness = second - s[TIMES + last] + (passed > 0 ? 0 : PumpSettings.DAY);
         boolean inTime = lateness <= s[GRACE];
         if (!jumped) {

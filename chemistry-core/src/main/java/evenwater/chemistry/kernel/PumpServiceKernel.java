@@ -122,16 +122,7 @@ public final class PumpServiceKernel {
     public static void paused(long[] m) {
         m[FLAGS] |= PumpKernel.PAUSED;
         m[PumpMemory.DEBT] = 0;
-        PumpSchedule.letGo(m);
-    }
-
-    /**
-     * Lets the pump go on after a pause or a failure, with the next portion.
-     *
-     * @param m memory
-     */
-    public static void resumed(long[] m) {
-        m[FLAGS] &= ~(PumpKernel.PAUSED | PumpKernel.FAILED);
+        m[PumpMemory.DUE] = 0;
     }
 
     /**
@@ -146,7 +137,7 @@ public final class PumpServiceKernel {
 
     /**
      * Takes other settings over, and the calibration that belongs to them: a run under way counts as made in full by the old one, what is due or
-     * missed by the old schedule is dropped, what was counted stays.
+     * missed by the old schedule is dropped, what was counted stays. The new schedule holds from the last event with clocks on.
      *
      * @param s new settings
      * @param m memory
@@ -166,7 +157,7 @@ public final class PumpServiceKernel {
             PumpRun.settle(s, m, m[PENDING]);
         }
         calibrated(s, m, picolitresPerStep);
-        PumpSchedule.letGo(m);
+        PumpSchedule.letGo(s, m);
         m[PumpMemory.DEBT] = 0;
         m[OWED] = Math.min(m[OWED], s[PumpSettings.CAP]);
         return DONE;

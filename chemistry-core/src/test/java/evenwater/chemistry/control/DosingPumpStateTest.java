@@ -58,7 +58,7 @@ class DosingPumpStateTest {
                 tick(state.tubeDrained(), 8).words());
         assertEquals(
                 "the reservoir has 1 mL within reach of the intake, too little for the run: refill it",
-                tick(state.refilled(ml(1)).state(), 8).words());
+                state.refilled(ml(1)).state().doseByHand(ml(2), at(1), up(1)).words());
         assertEquals(
                 "less than a step of 0.001 mL was asked for",
                 state.doseByHand(ml(0.0009), at(1), up(1)).words());
@@ -88,7 +88,7 @@ class DosingPumpStateTest {
     void everyNoticeHasItsWords() {
         DosingPumpState state = tick(Bench.running(), 8).state();
         DosingPumpState all = state.dosed(4000, at(9), up(9))
-                .refilled(ml(2))
+                .refilled(ml(0.001))
                 .state()
                 .calibrated(PumpCalibration.ofSteps(800, ml(1)))
                 .state();
@@ -105,9 +105,9 @@ class DosingPumpStateTest {
         assertEquals("paused by a person; portions that pass are let go", all.words(PumpNotice.PAUSED));
         assertEquals("there may be air in the tube", all.words(PumpNotice.PRIMING_NEEDED));
         assertEquals(
-                "the reservoir is empty: of 6 mL filled in so far 2 mL are left",
+                "the reservoir is empty: of 4.001 mL filled in so far 0.001 mL are left",
                 all.words(PumpNotice.RESERVOIR_EMPTY));
-        assertEquals("the reservoir lasts for 0.33 d", all.words(PumpNotice.RESERVOIR_LOW));
+        assertEquals("the reservoir lasts for 0.00017 d", all.words(PumpNotice.RESERVOIR_LOW));
         assertEquals(
                 "the clock was set; the cap went on by the time that truly passed",
                 all.words(PumpNotice.CLOCK_CHANGED));
@@ -136,7 +136,7 @@ class DosingPumpStateTest {
                         PumpNotice.RESERVOIR_EMPTY,
                         PumpNotice.RESERVOIR_LOW),
                 all.acknowledged().notices());
-        assertFalse(all.resumed().notices().contains(PumpNotice.RUN_FAILED));
+        assertFalse(all.resumed(at(102), up(23)).notices().contains(PumpNotice.RUN_FAILED));
     }
 
     @Test

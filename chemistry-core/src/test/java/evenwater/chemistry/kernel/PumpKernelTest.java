@@ -154,7 +154,7 @@ class PumpKernelTest {
         assertEquals(PumpKernel.STOPPED_BY_FAILURE, rig.byHand(100));
         PumpServiceKernel.acknowledged(rig.m, PumpKernel.FAILED); // reading is not repairing
         assertEquals(PumpKernel.STOPPED_BY_FAILURE, rig.tick());
-        PumpServiceKernel.resumed(rig.m);
+        rig.resume();
         assertEquals(PumpKernel.NOTHING_DUE, rig.tick()); // the portion of 20:00 was let go
         assertEquals(3000, rig.pass(12 * HOUR).run());
     }
@@ -166,7 +166,7 @@ class PumpKernelTest {
         assertEquals(PumpKernel.STOPPED, rig.tickAfter(30 * HOUR));
         assertEquals(PumpKernel.STOPPED, rig.byHand(100));
         assertEquals(PumpKernel.STOPPED, rig.prime(100, false));
-        PumpServiceKernel.resumed(rig.m);
+        rig.resume();
         assertEquals(PumpKernel.NOTHING_DUE, rig.tick());
         assertEquals(3000, rig.pass(2 * HOUR).run()); // nothing is made up
     }
@@ -225,16 +225,33 @@ class PumpKernelTest {
         assertEquals(3000, rig.pass(8 * HOUR).run());
         assertEquals(PumpKernel.EMPTY, rig.byHand(1001));
         assertFalse(rig.flag(PumpKernel.RESERVOIR_EMPTY)); // asking for much draws no air
-        assertEquals(PumpKernel.EMPTY, rig.tickAfter(12 * HOUR));
+        assertEquals(1000, rig.pass(12 * HOUR).run()); // down to the intake
+        assertFalse(rig.flag(PumpKernel.RESERVOIR_EMPTY));
+        assertEquals(PumpKernel.EMPTY, rig.tick());
         assertEquals(PumpKernel.EMPTY, rig.byHand(1));
         assertEquals(PumpKernel.EMPTY, rig.prime(1, false));
         assertEquals(PumpKernel.DONE, PumpServiceKernel.refilled(rig.s, rig.m, 1000 * ML));
         assertEquals(PumpKernel.UNPRIMED, rig.tick());
         PumpServiceKernel.tubeSeenFull(rig.m);
-        assertEquals(3000, rig.run());
-        assertEquals(6 + 997, rig.m[PumpMemory.FILLED] / ML); // 3 mL were left of the first 6
+        assertEquals(2000, rig.run()); // the rest of the portion
+        assertEquals(6 + 998, rig.m[PumpMemory.FILLED] / ML); // 2 mL were left of the first 6
         PumpServiceKernel.tubeDrained(rig.m);
         assertEquals(PumpKernel.UNPRIMED, rig.byHand(1));
+    }
+
+    /** 60 mL are owed for added water, 50 mL are there: 50 mL run, 10 mL wait, and the portion of 2 mL comes after a refill in its grace. */
+    @Test
+    void aRunThatTheReservoirCannotFeedIsCutAndNoAirIsDeclared() {
+        PumpRig rig = new PumpRig(100, 2, 8).with(PumpSettings.PER_LITRE, ML).start(10 * UL, 50 * ML);
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.waterAdded(rig.s, rig.m, 60_000_000));
+        assertEquals(50_000, rig.pass(60).run());
+        assertFalse(rig.flag(PumpKernel.PRIMING_NEEDED));
+        assertFalse(rig.flag(PumpKernel.RESERVOIR_EMPTY));
+        assertEquals(10_000, rig.ul(PumpMemory.OWED));
+        PumpServiceKernel.refilled(rig.s, rig.m, 500 * ML);
+        assertEquals(10_000, rig.pass(60).run());
+        assertEquals(2000, rig.pass(8 * HOUR).run());
+        assertEquals(62_000, rig.ul(PumpMemory.DOSED));
     }
 
     @Test
@@ -256,6 +273,7 @@ class PumpKernelTest {
         long u = rig.uptime;
         long[] bad = {-1, Long.MIN_VALUE, Long.MAX_VALUE, PumpMemory.LATEST + 1};
         for (long x : bad) {
+            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.resumed(rig.s, rig.m, l, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(rig.s, rig.m, x, u));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(rig.s, rig.m, l, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(rig.s, rig.m, x, u, 0));

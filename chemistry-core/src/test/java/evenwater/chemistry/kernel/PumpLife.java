@@ -155,7 +155,7 @@ final class PumpLife {
         if (random.nextInt(4) == 0) {
             PumpServiceKernel.paused(m);
         } else {
-            PumpServiceKernel.resumed(m);
+            assertEquals(PumpKernel.DONE, PumpKernel.resumed(s, m, local(), uptime()));
         }
     }
 

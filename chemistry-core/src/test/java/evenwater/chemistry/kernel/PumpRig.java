@@ -96,6 +96,10 @@ final class PumpRig {
         return PumpKernel.restarted(s, m, local, uptime, certain);
     }
 
+    void resume() {
+        assertEquals(PumpKernel.DONE, PumpKernel.resumed(s, m, local, uptime));
+    }
+
     boolean flag(long flag) {
         return (m[PumpMemory.FLAGS] & flag) != 0;
     }

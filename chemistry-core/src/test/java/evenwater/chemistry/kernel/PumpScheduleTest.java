@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Missed portions, clocks that are set, and doses for added water. */
 class PumpScheduleTest {
@@ -66,6 +67,45 @@ class PumpScheduleTest {
         PumpServiceKernel.acknowledged(rig.m, PumpKernel.NEWS);
         assertFalse(rig.flag(PumpKernel.PORTIONS_MISSED));
         assertEquals(1, rig.m[PumpMemory.MISSED]);
+    }
+
+    /** Started at 7:59:30; the first tick comes at 8:00:30. */
+    @Test
+    void aPortionSoonAfterTheStartIsGiven() {
+        PumpRig rig = new PumpRig(10, 6, 8, 20);
+        rig.pass(8 * HOUR - 30);
+        assertEquals(PumpKernel.DONE, PumpKernel.start(rig.s, rig.m, rig.local, rig.uptime, UL, 500 * ML, 0));
+        PumpServiceKernel.tubeSeenFull(rig.m);
+        assertEquals(3000, rig.pass(60).run());
+        assertEquals(0, rig.m[PumpMemory.MISSED]);
+    }
+
+    @Test
+    void aPumpThatIsNotAskedForHoursAfterItsStartHasMissedAPortion() {
+        PumpRig rig = new PumpRig(10, 6, 8, 20);
+        assertEquals(PumpKernel.DONE, PumpKernel.start(rig.s, rig.m, rig.local, rig.uptime, UL, 500 * ML, 0));
+        assertEquals(PumpKernel.NOTHING_DUE, rig.tickAfter(10 * HOUR));
+        assertTrue(rig.flag(PumpKernel.PORTIONS_MISSED));
+        assertEquals(1, rig.m[PumpMemory.MISSED]);
+    }
+
+    @ParameterizedTest(name = "ticks during the pause: {0}")
+    @ValueSource(booleans = {true, false})
+    void aPortionSoonAfterThePauseIsGivenAndOneWithinItIsNot(boolean ticks) {
+        PumpRig rig = new PumpRig(10, 6, 8, 20).start();
+        rig.pass(7 * HOUR).tick();
+        PumpServiceKernel.paused(rig.m);
+        rig.pass(HOUR + 60); // over 8:00
+        if (ticks) {
+            assertEquals(PumpKernel.STOPPED, rig.tick());
+        }
+        rig.pass(60).resume();
+        assertEquals(PumpKernel.NOTHING_DUE, rig.tickAfter(60));
+        rig.pass(12 * HOUR - 210).tick(); // 19:59:30
+        PumpServiceKernel.paused(rig.m);
+        rig.pass(10).resume();
+        assertEquals(3000, rig.pass(60).run());
+        assertEquals(0, rig.m[PumpMemory.MISSED]);
     }
 
     @Test
