@@ -29,7 +29,7 @@ public final class DosingPumpBuilder {
     private final PumpCalibration calibration;
     private final long[] s = new long[PumpSettings.LENGTH];
     private MissedDoses policy = MissedDoses.SKIP;
-    private int mostPortions = 1;
+    private int mostPortions; // 0 if not stated
 
     DosingPumpBuilder(
             StockSolution stock, PumpCalibration calibration, Quantity<Volume> dailyCap, Quantity<Volume> reservoir) {
@@ -95,7 +95,7 @@ public final class DosingPumpBuilder {
     }
 
     /**
-     * States how many missed portions are made up at most, if they are; 1 without a statement.
+     * States how many missed portions are made up at most; 1 without a statement. Belongs to {@link MissedDoses#CATCH_UP}.
      *
      * @param portions 1 to 24
      * @return this builder
@@ -185,10 +185,16 @@ public final class DosingPumpBuilder {
      * Returns the pump.
      *
      * @return its settings, complete
+     * @throws IllegalArgumentException if portions to make up are stated, but missed doses are skipped
      */
     public DosingPump build() {
+        if (policy == MissedDoses.SKIP && mostPortions > 0) {
+            throw new IllegalArgumentException(
+                    "missed doses must be CATCH_UP where portions to make up are stated, but were "
+                            + "SKIP with at most " + mostPortions);
+        }
         long[] complete = s.clone();
-        complete[PumpSettings.CATCH_UP] = policy == MissedDoses.SKIP ? 0 : mostPortions;
+        complete[PumpSettings.CATCH_UP] = policy == MissedDoses.SKIP ? 0 : Math.max(1, mostPortions);
         return new DosingPump(stock, calibration, complete);
     }
 }

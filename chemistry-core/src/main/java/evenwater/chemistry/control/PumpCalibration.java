@@ -50,7 +50,7 @@ public final class PumpCalibration {
     /**
      * Returns a calibration from a run that was timed.
      *
-     * @param time that the pump ran; 1 ms or more
+     * @param time that the pump ran; 1 ms to 10¹² ms
      * @param volume that came out of the tube
      * @return the calibration, with steps of a millisecond
      * @throws IllegalArgumentException if a millisecond would not move 1 pL to 10 mL
@@ -58,9 +58,10 @@ public final class PumpCalibration {
     public static PumpCalibration ofTime(Duration time, Quantity<Volume> volume) {
         Objects.requireNonNull(time, "time");
         if (time.compareTo(Duration.ofMillis(1)) < 0 || time.compareTo(Duration.ofMillis(MOST_STEPS)) > 0) {
-            throw new IllegalArgumentException("time of a measured run must be 1 ms or more, but was " + time);
+            throw new IllegalArgumentException(
+                    "time of a measured run must be from 1 ms to 1e12 ms, but was " + PumpUnits.text(time));
         }
-        return of(time.toNanos() / 1e6, time.toString(), volume, true);
+        return of(time.toNanos() / 1e6, PumpUnits.text(time), volume, true);
     }
 
     private static PumpCalibration of(double steps, String run, Quantity<Volume> volume, boolean timed) {

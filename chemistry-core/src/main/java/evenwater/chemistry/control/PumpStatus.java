@@ -44,13 +44,14 @@ public enum PumpStatus {
         this.code = code;
     }
 
-    /** The status of a code of the kernel other than that of a bad input. */
+    /** The status of a code of the kernel. All other numbers were checked before, so that a bad input can only be full totals. */
     static PumpStatus of(int code) {
         for (PumpStatus status : values()) {
             if (status.code == code) {
                 return status;
             }
         }
-        throw new IllegalArgumentException("a number for the pump is out of range, or its totals are full");
+        throw new IllegalArgumentException(
+                "totals of the pump must stay below 4,000,000 L of stock, but are full: start it anew");
     }
 }

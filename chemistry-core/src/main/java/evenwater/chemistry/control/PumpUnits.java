@@ -4,6 +4,7 @@ import evenwater.chemistry.kernel.PumpMemory;
 import evenwater.chemistry.kernel.PumpSettings;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -78,10 +79,16 @@ final class PumpUnits {
     static long seconds(String what, Duration duration, long least, long most) {
         long seconds = Objects.requireNonNull(duration, what).toSeconds();
         if (seconds < least || seconds > most) {
-            throw new IllegalArgumentException(what + " must be from " + Duration.ofSeconds(least) + " to "
-                    + Duration.ofSeconds(most) + ", but was " + duration);
+            throw new IllegalArgumentException(what + " must be from " + Spans.text(least) + " to " + Spans.text(most)
+                    + ", but was " + text(duration));
         }
         return seconds;
+    }
+
+    /** In seconds, to the last digit. */
+    static String text(Duration duration) {
+        BigDecimal seconds = BigDecimal.valueOf(duration.getSeconds()).add(BigDecimal.valueOf(duration.getNano(), 9));
+        return seconds.stripTrailingZeros().toPlainString() + " s";
     }
 
     static long uptime(Duration uptime) {

@@ -17,8 +17,10 @@ final class PumpClock {
 
     private PumpClock() {}
 
+    /** Tells whether an event with these clocks can be taken. */
     static boolean isUsable(long[] m, long local, long uptime) {
-        return local >= 0
+        return m[PumpMemory.STEP] >= 1 // of a memory that was never started it is 0
+                && local >= 0
                 && local <= PumpMemory.LATEST
                 && uptime >= 0
                 && uptime <= PumpMemory.LATEST

@@ -28,7 +28,7 @@ import java.util.Arrays;
  * calendar day it holds as long as the clock is not set back over midnight.
  *
  * <p>Functions never throw on arrays of the right length whose contents {@link #start} made or {@link PumpMemory#isUsable} accepted, and
- * allocate nothing. {@link #BAD_INPUT} leaves the memory as it was.
+ * allocate nothing. {@link #BAD_INPUT} leaves the memory as it was; a memory that was never started, all zeros, is answered with it.
  */
 public final class PumpKernel {
 
@@ -317,8 +317,8 @@ public final class PumpKernel {
      * @return {@link #DONE} or {@link #BAD_INPUT}, also if the totals are full after 4 million litres
      */
     public static int dosed(long[] s, long[] m, long steps, long local, long uptime) {
-        if (!PumpSettings.in(steps, 0, PumpMemory.LARGEST_RUN / m[STEP])
-                || !PumpClock.isUsable(m, local, uptime)
+        if (!PumpClock.isUsable(m, local, uptime)
+                || !PumpSettings.in(steps, 0, PumpMemory.LARGEST_RUN / m[STEP])
                 || m[FILLED] > PumpMemory.LARGEST_TOTAL - PumpMemory.LARGEST_RUN) {
             return BAD_INPUT;
         }

@@ -209,7 +209,7 @@ class DosingPumpStateTest {
                 "priming must be above 0 and at most 100 L, but was -1 mL",
                 () -> state.prime(ml(-1), true, at(1), up(1)));
         Refused.argument(
-                "certainlyOff must be from PT0S to PT70389527H59M59S, but was PT-1S",
+                "certainlyOff must be from 0 s to 2932896 d 23 h, but was -1 s",
                 () -> state.restarted(at(1), up(1), Duration.ofSeconds(-1)));
         Refused.argument(
                 "calibration must be by steps as the pump's is, but was 1 mL a second",
@@ -226,7 +226,8 @@ class DosingPumpStateTest {
         }
         DosingPumpState full = state;
         Refused.argument(
-                "a number for the pump is out of range, or its totals are full", () -> full.dosed(1, at(1), up(1)));
+                "totals of the pump must stay below 4,000,000 L of stock, but are full: start it anew",
+                () -> full.dosed(1, at(1), up(1)));
     }
 
     @Test

@@ -65,7 +65,7 @@ class DosingPumpTest {
                 () -> b.dailyDose(ml(1), noon, noon));
         Refused.argument("times of the portions must be 1 to 24 different ones, but were []", () -> b.dailyDose(ml(1)));
         Refused.argument("portions to make up must be from 1 to 24, but were 25", () -> b.catchUpAtMost(25));
-        Refused.argument("grace must be from PT1M to PT24H, but was PT59S", () -> b.grace(Duration.ofSeconds(59)));
+        Refused.argument("grace must be from 1 min to 1 d, but was 59 s", () -> b.grace(Duration.ofSeconds(59)));
         Refused.argument(
                 "unusable rest of the reservoir must be from 0 mL to 500 mL, but was 500 mL",
                 () -> b.unusable(ml(500)));
@@ -77,8 +77,10 @@ class DosingPumpTest {
         Refused.argument(
                 "drift of a calibration must be from 0.001 to 1, but was NaN",
                 () -> b.noteCalibrationDrift(Double.NaN));
+        Refused.argument("time to confirm must be from 1 s to 1 d, but was 0 s", () -> b.confirmWithin(Duration.ZERO));
         Refused.argument(
-                "time to confirm must be from PT1S to PT24H, but was PT0S", () -> b.confirmWithin(Duration.ZERO));
+                "missed doses must be CATCH_UP where portions to make up are stated, but were SKIP with at most 5",
+                () -> Bench.builder().catchUpAtMost(5).build());
         Refused.asNull("missed", () -> b.missedDoses(null));
         Refused.asNull("stock", () -> DosingPump.builder(null, Bench.MICROLITRE, ml(1), ml(1)));
     }
@@ -90,7 +92,7 @@ class DosingPumpTest {
                 "local time must be from 1970 to 9999, but was 1969-12-31T23:59:59",
                 () -> pump.start(LocalDateTime.of(1969, 12, 31, 23, 59, 59), Duration.ZERO, ml(1)));
         Refused.argument(
-                "uptime must be from PT0S to PT70389527H59M59S, but was PT-1S",
+                "uptime must be from 0 s to 2932896 d 23 h, but was -1 s",
                 () -> pump.start(Bench.MIDNIGHT, Duration.ofSeconds(-1), ml(1)));
         Refused.argument(
                 "level of the reservoir must be from 0 mL to 500 mL, but was 501 mL",

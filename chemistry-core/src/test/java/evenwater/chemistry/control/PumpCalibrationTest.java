@@ -45,13 +45,13 @@ class PumpCalibrationTest {
                 "a step must move from 1e-9 mL to 10 mL, but 22 mL in 2 steps was measured",
                 () -> PumpCalibration.ofSteps(2, ml(22)));
         Refused.argument(
-                "a millisecond must move from 1e-9 mL to 10 mL, but 0 mL in PT1S was measured",
+                "a millisecond must move from 1e-9 mL to 10 mL, but 0 mL in 1 s was measured",
                 () -> PumpCalibration.ofTime(Duration.ofSeconds(1), ml(0)));
         Refused.argument(
-                "time of a measured run must be 1 ms or more, but was PT-1S",
+                "time of a measured run must be from 1 ms to 1e12 ms, but was -1 s",
                 () -> PumpCalibration.ofTime(Duration.ofSeconds(-1), ml(1)));
         Refused.argument(
-                "time of a measured run must be 1 ms or more, but was PT0.000999S",
+                "time of a measured run must be from 1 ms to 1e12 ms, but was 0.000999 s",
                 () -> PumpCalibration.ofTime(Duration.ofNanos(999_000), ml(1)));
         Refused.asNull("time", () -> PumpCalibration.ofTime(null, ml(1)));
     }

@@ -297,6 +297,20 @@ class PumpKernelTest {
     }
 
     @Test
+    void aMemoryThatWasNeverStartedIsAnswered() {
+        long[] s = new long[PumpSettings.LENGTH];
+        long[] m = new long[PumpMemory.LENGTH];
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(s, m, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.doseByHand(s, m, 5, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.prime(s, m, 5, false, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(s, m, 5, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(s, m, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(s, m, 0, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.resumed(s, m, 0, 0));
+        assertArrayEquals(new long[PumpMemory.LENGTH], m);
+    }
+
+    @Test
     void fullTotalsAreAnswered() {
         PumpRig rig = twoPortions();
         int times = 0;
