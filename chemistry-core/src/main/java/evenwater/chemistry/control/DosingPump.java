@@ -21,11 +21,23 @@ import javax.measure.quantity.Volume;
  * the reservoir than the tank survives. Acids, lime water, CO₂ and whatever harms in a single dose do not belong on an unattended pump without a
  * stop that does not depend on this program.
  *
- * <p><b>The daily cap</b> bounds everything that is ordered into the tank: schedule, made-up portions, added water, doses by hand and
- * priming into the tank. In any 24 hours of true time no more than the cap is ordered, however the wall clock is set and however often the power
- * fails, as long as the state is saved before each run and not lost, the uptime is honest and the pump moves what its calibration says. On a
- * calendar day the cap holds too, unless the clock is set back over midnight. A run counts until 24 hours after its end: leave room for
- * a portion between the daily dose and the cap, or doses will slip later by the length of a run each day until one is missed.
+ * <p><b>The daily cap</b> bounds everything that is ordered into the tank: schedule, made-up portions, added water, doses by hand and priming into
+ * the tank. Within any 24 hours of true time ordered runs move no more than the cap, however the wall clock is set and however often the power
+ * fails, if:
+ *
+ * <ul>
+ *   <li>uptime and time certainly off never run ahead of the true time;
+ *   <li>the pump moves no more than its steps and its calibration say, and has stopped when the end of a run is reported, when the time to confirm
+ *       is over, and when the processor starts again;
+ *   <li>fewer steps than ordered are reported only if no more were made;
+ *   <li>the state is saved before each run and not lost ({@link #startAfterLoss} if it is), and {@link #start} tells the truth of the 24 hours before;
+ *   <li>the cap was not changed within those 24 hours.
+ * </ul>
+ *
+ * <p>If reports of fewer steps are false, no more than three times the cap flows: in a day, one cap of what was reported short is believed; beyond it
+ * runs count as made in full. That figure is an own rule. What flows without an order is counted when it is told, but not held back. On a calendar
+ * day the cap holds under the same conditions, unless the clock is set. A run counts until 24 hours after its end: leave room for a portion
+ * between the daily dose and the cap, or doses will slip later by the length of a run each day until one is missed.
  *
  * <p>Immutable and thread-safe.
  */

@@ -23,10 +23,11 @@ import org.jspecify.annotations.Nullable;
  * What a dosing pump remembers: each event answers with the next state.
  *
  * <p>Call {@link #tick} every few seconds to minutes. On {@link PumpStatus#RUN} {@linkplain #save() save} the state, let the pump make
- * {@link #stepsToRun}, and report by {@link #dosed} or {@link #failed}. After a loss of power {@linkplain DosingPump#restore restore}
+ * {@link #stepsToRun}, and report by {@code dosed} or {@link #failed} with its {@link #runNumber}. After a loss of power {@linkplain DosingPump#restore restore}
  * the last save and tell it {@link #restarted}: a run whose end was not reported counts as made in full.
  *
- * <p>Cautions and the cap stand with {@link DosingPump}. Equal states go on alike. Immutable and thread-safe.
+ * <p>Cautions and the cap stand with {@link DosingPump}. Arguments out of their stated range are refused with an IllegalArgumentException.
+ * Equal states go on alike. Immutable and thread-safe.
  */
 public final class DosingPumpState {
 
@@ -38,25 +39,17 @@ public final class DosingPumpState {
         this.memory = memory;
     }
 
-    private interface TimedEvent {
-        int apply(long[] memory, long local, long uptime);
-    }
-
     /** For the kernel and the words, which do not write to it. */
     long[] memory() {
         return memory;
     }
 
-    private PumpAnswer next(LocalDateTime now, Duration uptime, TimedEvent event) {
-        long local = PumpUnits.local(now);
-        long seconds = PumpUnits.uptime(uptime);
-        return next(m -> event.apply(m, local, seconds));
+    private PumpAnswer next(LocalDateTime now, Duration uptime, PumpEvents.Timed event) {
+        return PumpEvents.at(now, uptime, pump, memory, event);
     }
 
     private PumpAnswer next(ToIntFunction<long[]> event) {
-        long[] m = memory.clone();
-        PumpStatus status = PumpStatus.of(event.applyAsInt(m));
-        return new PumpAnswer(status, new DosingPumpState(pump, m));
+        return PumpEvents.any(pump, memory, event);
     }
 
     private DosingPumpState changed(Consumer<long[]> event) {
@@ -71,10 +64,9 @@ public final class DosingPumpState {
      * @param now local wall-clock time; 1970 to 9999; may have been set
      * @param uptime a time that only rises while the processor runs; 0 or more; one that fell is taken as a restart
      * @return the next state and what to do
-     * @throws IllegalArgumentException if an argument is out of range
      */
     public PumpAnswer tick(LocalDateTime now, Duration uptime) {
-        return next(now, uptime, (m, local, seconds) -> PumpKernel.tick(pump.settings(), m, local, seconds));
+        return next(now, uptime, PumpKernel::tick);
     }
 
     /**
@@ -85,41 +77,60 @@ public final class DosingPumpState {
      * @param certainlyOff for how long the power was off at least, as something better than the wall clock says, such as a server of time; otherwise
      *     zero, and the cap goes on as if no time had passed
      * @return the next state
-     * @throws IllegalArgumentException if an argument is out of range
      */
     public DosingPumpState restarted(LocalDateTime now, Duration uptime, Duration certainlyOff) {
         long off = PumpUnits.seconds("certainlyOff", certainlyOff, 0, PumpMemory.LATEST);
-        return next(now, uptime, (m, local, seconds) -> PumpKernel.restarted(pump.settings(), m, local, seconds, off))
+        return next(now, uptime, (s, m, local, seconds) -> PumpKernel.restarted(s, m, local, seconds, off))
                 .state();
     }
 
     /**
-     * Tells that a run has ended. Fewer steps than ordered leave the rest due for the grace; more, or a run that nobody ordered, such as by a
-     * button on the pump, are counted into the tank and noted.
+     * Tells that a run has ended. Fewer steps than ordered leave the rest of a portion due for the grace; more are counted and noted.
+     *
+     * <p>A repeated report, and one that comes when the run has already been counted in full for want of it, change nothing. A number larger than any
+     * ordered shows that this state is older than the pump: go on with {@link DosingPump#startAfterLoss}.
+     *
+     * @param run its {@linkplain #runNumber number}; 1 or more
+     * @param steps that the pump made, milliseconds of a timed one; 0 or more
+     * @param now local wall-clock time; 1970 to 9999
+     * @param uptime 0 or more
+     * @return {@link PumpStatus#TAKEN} or {@link PumpStatus#OTHER_RUN}
+     */
+    public PumpAnswer dosed(long run, long steps, LocalDateTime now, Duration uptime) {
+        long number = PumpUnits.run(run);
+        PumpUnits.checkSteps(steps, memory[PumpMemory.STEP]);
+        return next(now, uptime, (s, m, local, seconds) -> PumpKernel.dosed(s, m, number, steps, local, seconds));
+    }
+
+    /**
+     * Tells that the pump moved something that nobody ordered, such as by a button on it. It is counted into the tank and noted.
      *
      * @param steps that the pump made, milliseconds of a timed one; 0 or more
      * @param now local wall-clock time; 1970 to 9999
      * @param uptime 0 or more
-     * @return the next state
-     * @throws IllegalArgumentException if an argument is out of range
+     * @return the next state; a run under way stays so
      */
-    public DosingPumpState dosed(long steps, LocalDateTime now, Duration uptime) {
+    public DosingPumpState dosedUnordered(long steps, LocalDateTime now, Duration uptime) {
         PumpUnits.checkSteps(steps, memory[PumpMemory.STEP]);
-        return next(now, uptime, (m, local, seconds) -> PumpKernel.dosed(pump.settings(), m, steps, local, seconds))
+        return next(
+                        now,
+                        uptime,
+                        (s, m, local, seconds) -> PumpServiceKernel.dosedUnordered(s, m, steps, local, seconds))
                 .state();
     }
 
     /**
-     * Tells that a run failed. It counts as made in full; nothing runs until {@link #resumed}.
+     * Tells that a run failed. It counts as made in full; nothing runs until {@link #resumed}. A failure of the run ordered last stops the pump even
+     * if its end was reported before; one of an older run changes nothing.
      *
+     * @param run its {@linkplain #runNumber number}; 1 or more
      * @param now local wall-clock time; 1970 to 9999
      * @param uptime 0 or more
-     * @return the next state
-     * @throws IllegalArgumentException if an argument is out of range
+     * @return {@link PumpStatus#TAKEN} or {@link PumpStatus#OTHER_RUN}
      */
-    public DosingPumpState failed(LocalDateTime now, Duration uptime) {
-        return next(now, uptime, (m, local, seconds) -> PumpKernel.failed(pump.settings(), m, local, seconds))
-                .state();
+    public PumpAnswer failed(long run, LocalDateTime now, Duration uptime) {
+        long number = PumpUnits.run(run);
+        return next(now, uptime, (s, m, local, seconds) -> PumpKernel.failed(s, m, number, local, seconds));
     }
 
     /**
@@ -129,14 +140,10 @@ public final class DosingPumpState {
      * @param now local wall-clock time; 1970 to 9999
      * @param uptime 0 or more
      * @return {@link PumpStatus#RUN} or why not
-     * @throws IllegalArgumentException if an argument is out of range
      */
     public PumpAnswer doseByHand(Quantity<Volume> volume, LocalDateTime now, Duration uptime) {
         long picolitres = PumpUnits.dose("dose by hand", volume);
-        return next(
-                now,
-                uptime,
-                (m, local, seconds) -> PumpKernel.doseByHand(pump.settings(), m, picolitres, local, seconds));
+        return next(now, uptime, (s, m, local, seconds) -> PumpKernel.doseByHand(s, m, picolitres, local, seconds));
     }
 
     /**
@@ -147,14 +154,11 @@ public final class DosingPumpState {
      * @param now local wall-clock time; 1970 to 9999
      * @param uptime 0 or more
      * @return {@link PumpStatus#RUN} or why not
-     * @throws IllegalArgumentException if an argument is out of range
      */
     public PumpAnswer prime(Quantity<Volume> volume, boolean intoTank, LocalDateTime now, Duration uptime) {
         long picolitres = PumpUnits.dose("priming", volume);
         return next(
-                now,
-                uptime,
-                (m, local, seconds) -> PumpKernel.prime(pump.settings(), m, picolitres, intoTank, local, seconds));
+                now, uptime, (s, m, local, seconds) -> PumpKernel.prime(s, m, picolitres, intoTank, local, seconds));
     }
 
     /**
@@ -226,11 +230,9 @@ public final class DosingPumpState {
      * @param now local wall-clock time; 1970 to 9999
      * @param uptime 0 or more
      * @return the next state
-     * @throws IllegalArgumentException if an argument is out of range
      */
     public DosingPumpState resumed(LocalDateTime now, Duration uptime) {
-        return next(now, uptime, (m, local, seconds) -> PumpKernel.resumed(pump.settings(), m, local, seconds))
-                .state();
+        return next(now, uptime, PumpServiceKernel::resumed).state();
     }
 
     /**
@@ -252,6 +254,15 @@ public final class DosingPumpState {
     }
 
     /**
+     * Returns the number of the run ordered last, which is the one under way if any is. It grows with each run.
+     *
+     * @return number for {@link #dosed(long, long, LocalDateTime, Duration)} and {@link #failed}; 0 before the first run
+     */
+    public long runNumber() {
+        return memory[PumpMemory.RUN];
+    }
+
+    /**
      * Returns what the run under way is to move.
      *
      * @return volume of stock in mL; 0 if no run is under way
@@ -260,11 +271,7 @@ public final class DosingPumpState {
         return PumpUnits.volume(memory[PumpMemory.PENDING] * memory[PumpMemory.STEP]);
     }
 
-    /**
-     * Returns what is in the reservoir.
-     *
-     * @return volume in mL, with what the intake cannot reach
-     */
+    /** {@return volume in the reservoir in mL, with what the intake cannot reach} */
     public WaterQuantity<Volume> level() {
         return PumpUnits.volume(memory[PumpMemory.LEVEL]);
     }
@@ -289,11 +296,7 @@ public final class DosingPumpState {
         return PumpUnits.volume(memory[PumpMemory.DOSED]);
     }
 
-    /**
-     * Returns all that priming moved to elsewhere since the start.
-     *
-     * @return volume of stock in mL
-     */
+    /** {@return volume of stock in mL that priming moved to elsewhere since the start} */
     public WaterQuantity<Volume> primed() {
         return PumpUnits.volume(memory[PumpMemory.PRIMED]);
     }
@@ -316,38 +319,22 @@ public final class DosingPumpState {
         return PumpUnits.volume(PumpServiceKernel.allowed(pump.settings(), memory));
     }
 
-    /**
-     * Returns what is due: portions that wait, and what added water is owed.
-     *
-     * @return volume of stock in mL
-     */
+    /** {@return volume of stock in mL that is due: portions that wait, and what added water is owed} */
     public WaterQuantity<Volume> due() {
         return PumpUnits.volume(memory[PumpMemory.DUE] + memory[PumpMemory.OWED]);
     }
 
-    /**
-     * Returns what later portions shall make up.
-     *
-     * @return volume of stock in mL
-     */
+    /** {@return volume of stock in mL that later portions shall make up} */
     public WaterQuantity<Volume> toMakeUp() {
         return PumpUnits.volume(memory[PumpMemory.DEBT]);
     }
 
-    /**
-     * Returns the calibration in use.
-     *
-     * @return the one declared last
-     */
+    /** {@return the calibration in use, which is the one declared last} */
     public PumpCalibration calibration() {
         return new PumpCalibration(memory[PumpMemory.STEP], pump.isTimed());
     }
 
-    /**
-     * Returns the settings.
-     *
-     * @return the pump
-     */
+    /** {@return the settings} */
     public DosingPump pump() {
         return pump;
     }

@@ -30,14 +30,17 @@ public enum PumpNotice {
     /** The wall clock was set. */
     CLOCK_CHANGED(PumpKernel.CLOCK_CHANGED),
 
-    /** The pump moved more than was ordered. */
+    /** The pump moved more than was ordered, or something that nobody ordered. */
     RAN_TOO_LONG(PumpKernel.OVERRUN),
 
     /** The calibration differs much from the one before; the tube may be worn. */
     CALIBRATION_DRIFTED(PumpKernel.CALIBRATION_DRIFTED),
 
     /** Portions were missed, in whole or in part. */
-    PORTIONS_MISSED(PumpKernel.PORTIONS_MISSED);
+    PORTIONS_MISSED(PumpKernel.PORTIONS_MISSED),
+
+    /** Runs were reported short by more than the daily cap in a day; the last of them count as made in full. */
+    RUNS_ENDED_SHORT(PumpKernel.SHORT_RUNS);
 
     private final long flag;
 

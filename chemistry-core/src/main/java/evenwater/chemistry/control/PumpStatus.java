@@ -36,7 +36,10 @@ public enum PumpStatus {
     LESS_THAN_A_STEP(PumpKernel.TOO_SMALL),
 
     /** A priming of more than the tube holds was asked for, or added water wants more than the cap of a day. */
-    MORE_THAN_ALLOWED(PumpKernel.TOO_MUCH);
+    MORE_THAN_ALLOWED(PumpKernel.TOO_MUCH),
+
+    /** The report is of another run than the one under way, for example a repeated one; nothing has changed. */
+    OTHER_RUN(PumpKernel.OTHER_RUN);
 
     private final int code;
 

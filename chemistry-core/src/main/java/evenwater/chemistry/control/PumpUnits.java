@@ -43,6 +43,13 @@ final class PumpUnits {
         }
     }
 
+    static long run(long run) {
+        if (run < 1) {
+            throw new IllegalArgumentException("number of a run must be 1 or more, but was " + run);
+        }
+        return run;
+    }
+
     static long microlitres(String what, Quantity<Volume> volume) {
         WaterQuantity<Volume> stated = WaterUnits.volume(volume);
         double microlitres = Math.rint(stated.in(WaterUnits.LITRE) * 1e6);

@@ -8,6 +8,7 @@ import static evenwater.chemistry.kernel.PumpMemory.LEVEL;
 import static evenwater.chemistry.kernel.PumpMemory.MISSED;
 import static evenwater.chemistry.kernel.PumpMemory.OWED;
 import static evenwater.chemistry.kernel.PumpMemory.PENDING;
+import static evenwater.chemistry.kernel.PumpMemory.RUN;
 import static evenwater.chemistry.kernel.PumpMemory.STEP;
 import static evenwater.chemistry.kernel.PumpMemory.WINDOW_SUM;
 
@@ -52,6 +53,10 @@ final class PumpWords {
                 "more was asked for than one event may bring: a priming moves up to "
                         + PumpUnits.text(s[PumpSettings.TUBE]) + ", added water may be owed up to "
                         + PumpUnits.text(s[PumpSettings.CAP]);
+            case OTHER_RUN ->
+                "the report is of another run and nothing has changed: "
+                        + (m[PENDING] > 0 ? "under way is number " : "none is under way, the last was number ")
+                        + m[RUN];
         };
     }
 
@@ -78,13 +83,17 @@ final class PumpWords {
                                 .map(time -> time.toText(Locale.ROOT, 2))
                                 .orElse("no time");
             case CLOCK_CHANGED -> "the clock was set; the cap went on by the time that truly passed";
-            case RAN_TOO_LONG -> "the pump moved more than was ordered; it is counted, also against the cap";
+            case RAN_TOO_LONG ->
+                "the pump moved more than was ordered, or without an order; it is counted, also against the cap";
             case CALIBRATION_DRIFTED ->
                 "the calibration, now " + state.calibration() + ", differs much from the one before: look at the tube";
             case PORTIONS_MISSED ->
                 m[MISSED] + (m[MISSED] == 1 ? " portion" : " portions")
                         + " missed since the start, in whole or in part; " + PumpUnits.text(m[DEBT])
                         + " are to be made up";
+            case RUNS_ENDED_SHORT ->
+                "runs were reported short by more than the daily cap in a day, so the last count as made in full: look at "
+                        + "pump and tube";
         };
     }
 }

@@ -17,15 +17,26 @@ import java.util.Arrays;
  * Runs of a dosing pump: what to do at a tick of the clock, and what becomes of a run.
  *
  * <p>Settings {@code s} lie in the places of {@link PumpSettings}, memory {@code m} in those of {@link PumpMemory}; it changes in place. A run
- * is ordered by {@link #RUN}: save the memory, then let the pump make {@code m[PENDING]} steps, then report by {@link #dosed}. A run whose end
- * nobody reports counts as made in full.
+ * is ordered by {@link #RUN}: save the memory, then let the pump make {@code m[PENDING]} steps, then report by {@link #dosed} with the number of the
+ * run, {@code m[PumpMemory.RUN]}. A run whose end nobody reports counts as made in full.
  *
  * <p><b>Clocks.</b> {@code local} is the wall clock in seconds since 1970-01-01T00:00 local time; it may be set at will. {@code uptime} is a
  * count of whole seconds that only rises while the processor runs (no wall clock). Both 0 to {@link PumpMemory#LATEST}.
  *
- * <p><b>The cap.</b> No run is ordered by which more than the cap could get into the tank within any 24 hours of true time, whatever
- * the wall clock says, provided that the uptime is honest, ordered runs move no more than their steps and the memory is not lost. On a
- * calendar day it holds as long as the clock is not set back over midnight.
+ * <p><b>The cap.</b> Within any 24 hours of true time, ordered runs move no more than the cap into the tank, whatever the wall clock says, if:
+ *
+ * <ul>
+ *   <li>the uptime, and the time certainly off that {@link #restarted} is told, never run ahead of the true time;
+ *   <li>a run moves no more than its steps, a step no more than its calibration, and the pump has stopped when the end of the run is reported, when
+ *       it counts as made in full for want of a report, and when the processor starts again;
+ *   <li>fewer steps than ordered are reported only if no more were made;
+ *   <li>the memory is saved before each run and not lost, and {@link #start} is told what went into the tank in the 24 hours before;
+ *   <li>the cap of the settings was the same for those 24 hours.
+ * </ul>
+ *
+ * <p>If reports of fewer steps are false, no more than three times the cap flows: of what runs were reported short, no more than one cap is
+ * believed on a day of accrued time, and beyond it they count as made in full; own rule. What flows without an order counts, but nothing can hold
+ * it back. On a calendar day the cap holds under the same conditions, as long as the wall clock is not set.
  *
  * <p>Functions never throw on arrays of the right length whose contents {@link #start} made or {@link PumpMemory#isUsable} accepted, and
  * allocate nothing. {@link #BAD_INPUT} leaves the memory as it was; a memory that was never started, all zeros, is answered with it.
@@ -68,10 +79,13 @@ public final class PumpKernel {
     /** A number is out of range; nothing has changed. */
     public static final int BAD_INPUT = 11;
 
+    /** A report is of another run than the one under way; nothing has changed. */
+    public static final int OTHER_RUN = 12;
+
     /** Flag: a run whose end nobody reported was counted in full. */
     public static final long UNCONFIRMED = 1;
 
-    /** Flag: a run failed; nothing runs until {@link #resumed}. */
+    /** Flag: a run failed; nothing runs until {@link PumpServiceKernel#resumed}. */
     public static final long FAILED = 1 << 1;
 
     /** Flag: a person stopped the pump. */
@@ -86,7 +100,7 @@ public final class PumpKernel {
     /** Flag: the wall clock was set, or ran away by more than two minutes. */
     public static final long CLOCK_CHANGED = 1 << 5;
 
-    /** Flag: the pump moved more than was ordered. */
+    /** Flag: the pump moved more than was ordered, or something that nobody ordered. */
     public static final long OVERRUN = 1 << 6;
 
     /** Flag: a calibration differs from the one before by more than the settings allow. */
@@ -95,10 +109,14 @@ public final class PumpKernel {
     /** Flag: portions were missed. */
     public static final long PORTIONS_MISSED = 1 << 8;
 
-    /** Flags that are news, which {@link PumpServiceKernel#acknowledged} takes away; the others are conditions. */
-    public static final long NEWS = UNCONFIRMED | CLOCK_CHANGED | OVERRUN | CALIBRATION_DRIFTED | PORTIONS_MISSED;
+    /** Flag: runs were reported short by more than the cap in a day, so the last of them count as made in full. */
+    public static final long SHORT_RUNS = 1 << 9;
 
-    static final long ALL_FLAGS = (1 << 9) - 1;
+    /** Flags that are news, which {@link PumpServiceKernel#acknowledged} takes away; the others are conditions. */
+    public static final long NEWS =
+            UNCONFIRMED | CLOCK_CHANGED | OVERRUN | CALIBRATION_DRIFTED | PORTIONS_MISSED | SHORT_RUNS;
+
+    static final long ALL_FLAGS = (1 << 10) - 1;
 
     /** Purpose: there is no run. */
     public static final int NO_RUN = 0;
@@ -306,67 +324,62 @@ public final class PumpKernel {
     }
 
     /**
-     * Takes the report that a run has ended. Fewer steps than ordered leave the rest due; more, or steps that nobody ordered, are counted as a dose
-     * and flagged: what is in the tank is in the tank.
+     * Takes the report that a run has ended. Fewer steps than ordered leave the rest of a portion due; more are counted and flagged: what is in the
+     * tank is in the tank. A repeated report, and one that comes when the run has been counted in full for want of it, are of another run and
+     * change nothing; so is one with a number larger than any ordered, which shows that the memory is older than the pump: start anew with the cap
+     * spent. A run that is found cut by a restart at this very event counts in full.
      *
      * @param s settings
      * @param m memory
+     * @param run number of the run; 1 or more
      * @param steps made; 0 or more, 1000 L at most
      * @param local wall clock in s
      * @param uptime in s
-     * @return {@link #DONE} or {@link #BAD_INPUT}, also if the totals are full after 4 million litres
+     * @return {@link #DONE}, {@link #OTHER_RUN}, or {@link #BAD_INPUT}, also if the totals are full after 4 million litres
      */
-    public static int dosed(long[] s, long[] m, long steps, long local, long uptime) {
-        if (!PumpClock.isUsable(m, local, uptime)
-                || !PumpSettings.in(steps, 0, PumpMemory.LARGEST_RUN / m[STEP])
-                || m[FILLED] > PumpMemory.LARGEST_TOTAL - PumpMemory.LARGEST_RUN) {
+    public static int dosed(long[] s, long[] m, long run, long steps, long local, long uptime) {
+        if (run < 1 || !canCount(m, steps, local, uptime)) {
             return BAD_INPUT;
         }
-        PumpClock.advance(s, m, local, uptime);
-        if (steps > m[PENDING]) {
-            m[FLAGS] |= OVERRUN;
+        if (m[PENDING] == 0 || run != m[PumpMemory.RUN]) {
+            return OTHER_RUN;
         }
-        PumpRun.settle(s, m, steps);
+        PumpClock.advance(s, m, local, uptime);
+        if (m[PENDING] > 0) {
+            m[FLAGS] |= steps > m[PENDING] ? OVERRUN : 0;
+            PumpRun.settle(s, m, PumpRun.believed(s, m, steps));
+        }
         return DONE;
     }
 
+    /** Room is left for a run that may be under way besides. */
+    static boolean canCount(long[] m, long steps, long local, long uptime) {
+        return PumpClock.isUsable(m, local, uptime)
+                && PumpSettings.in(steps, 0, PumpMemory.LARGEST_RUN / m[STEP])
+                && m[FILLED] <= PumpMemory.LARGEST_TOTAL - 2 * PumpMemory.LARGEST_RUN;
+    }
+
     /**
-     * Takes the report that a run failed. It counts as made in full, and nothing runs until a person resumes.
+     * Takes the report that a run failed. It counts as made in full, and nothing runs until a person resumes. A failure of the run ordered last
+     * stops the pump also when its end was counted before; of an older one it changes nothing.
      *
      * @param s settings
      * @param m memory
+     * @param run number of the run; 1 or more
      * @param local wall clock in s
      * @param uptime in s
-     * @return {@link #DONE} or {@link #BAD_INPUT}
+     * @return {@link #DONE}, {@link #OTHER_RUN} or {@link #BAD_INPUT}
      */
-    public static int failed(long[] s, long[] m, long local, long uptime) {
-        if (!PumpClock.isUsable(m, local, uptime)) {
+    public static int failed(long[] s, long[] m, long run, long local, long uptime) {
+        if (run < 1 || !PumpClock.isUsable(m, local, uptime)) {
             return BAD_INPUT;
+        }
+        if (run != m[PumpMemory.RUN]) {
+            return OTHER_RUN;
         }
         PumpClock.advance(s, m, local, uptime);
         PumpRun.settle(s, m, m[PENDING]);
         m[FLAGS] |= FAILED;
-        return DONE;
-    }
-
-    /**
-     * Lets the pump go on after a pause or a failure, with the first portion after now.
-     *
-     * @param s settings
-     * @param m memory
-     * @param local wall clock in s
-     * @param uptime in s
-     * @return {@link #DONE} or {@link #BAD_INPUT}
-     */
-    public static int resumed(long[] s, long[] m, long local, long uptime) {
-        if (!PumpClock.isUsable(m, local, uptime)) {
-            return BAD_INPUT;
-        }
-        PumpClock.advance(s, m, local, uptime);
-        if ((m[FLAGS] & (PAUSED | FAILED)) != 0) {
-            PumpSchedule.letGo(s, m);
-        }
-        m[FLAGS] &= ~(PAUSED | FAILED);
         return DONE;
     }
 }

@@ -9,7 +9,7 @@ package evenwater.chemistry.kernel;
 public final class PumpMemory {
 
     /** Version of this layout for {@link SavedNumbers}. */
-    public static final long VERSION = 0x70756d70_0000_0001L;
+    public static final long VERSION = 0x70756d70_0000_0002L;
 
     /** What one step moves; 1 to {@link #LARGEST_STEP}. */
     public static final int STEP = 0;
@@ -86,9 +86,18 @@ public final class PumpMemory {
     /** Sum of the window of 24 hours. */
     public static final int WINDOW_SUM = 24;
 
-    static final int WINDOW_HEAD = 25;
-    static final int WINDOW_COUNT = 26;
-    static final int WINDOW_TIMES = 27;
+    /** Number of the run ordered last, which is the one under way if any is; 0 before the first, and growing with each. */
+    public static final int RUN = 25;
+
+    /** What runs into the tank were reported short of their order, and believed, on the day {@link #SHORT_DAY}. */
+    public static final int SHORT = 26;
+
+    /** Day of accrued time. */
+    public static final int SHORT_DAY = 27;
+
+    static final int WINDOW_HEAD = 28;
+    static final int WINDOW_COUNT = 29;
+    static final int WINDOW_TIMES = 30;
     static final int WINDOW_SIZE = 50;
     static final int WINDOW_VOLUMES = WINDOW_TIMES + WINDOW_SIZE;
 
@@ -157,6 +166,10 @@ public final class PumpMemory {
     private static boolean runIsUsable(long[] m) {
         return in(m[PENDING], LARGEST_RUN / m[STEP])
                 && in(m[PURPOSE], PumpKernel.PRIMING_INTO_TANK)
+                && in(m[RUN], LARGEST_TOTAL)
+                && (m[RUN] > 0 || m[PENDING] == 0)
+                && in(m[SHORT], PumpSettings.LARGEST_CAP)
+                && in(m[SHORT_DAY], LARGEST_TOTAL)
                 && (m[PENDING] > 0) == (m[PURPOSE] != PumpKernel.NO_RUN)
                 && in(m[FLAGS], PumpKernel.ALL_FLAGS);
     }

@@ -15,6 +15,8 @@ import static evenwater.chemistry.kernel.PumpMemory.PENDING_SINCE;
 import static evenwater.chemistry.kernel.PumpMemory.PRIMED;
 import static evenwater.chemistry.kernel.PumpMemory.PRIMED_SINCE;
 import static evenwater.chemistry.kernel.PumpMemory.PURPOSE;
+import static evenwater.chemistry.kernel.PumpMemory.SHORT;
+import static evenwater.chemistry.kernel.PumpMemory.SHORT_DAY;
 import static evenwater.chemistry.kernel.PumpMemory.STEP;
 import static evenwater.chemistry.kernel.PumpMemory.WINDOW_SUM;
 
@@ -38,6 +40,7 @@ final class PumpRun {
     }
 
     static int order(long[] m, int purpose, long steps) {
+        m[PumpMemory.RUN]++;
         m[PENDING] = steps;
         m[PURPOSE] = purpose;
         m[PENDING_SINCE] = m[ACCRUED];
@@ -65,6 +68,28 @@ final class PumpRun {
         return taken;
     }
 
+    /**
+     * The steps that count of a run that is reported with so many: all that were ordered, if more than the cap would be believed to be short on
+     * this day of accrued time, so that reports that lie cannot go on for ever.
+     */
+    static long believed(long[] s, long[] m, long steps) {
+        long shortfall = (m[PENDING] - steps) * m[STEP];
+        if (shortfall <= 0 || m[PURPOSE] == PumpKernel.PRIMING) {
+            return steps;
+        }
+        long day = m[ACCRUED] / PumpSettings.DAY;
+        if (day != m[SHORT_DAY]) {
+            m[SHORT_DAY] = day;
+            m[SHORT] = 0;
+        }
+        if (shortfall > s[PumpSettings.CAP] - m[SHORT]) {
+            m[FLAGS] |= PumpKernel.SHORT_RUNS;
+            return m[PENDING];
+        }
+        m[SHORT] += shortfall;
+        return steps;
+    }
+
     /** Counts a run as having made so many steps, and ends it. */
     static void settle(long[] s, long[] m, long steps) {
         long volume = steps * m[STEP];
@@ -76,19 +101,28 @@ final class PumpRun {
             m[DUE_SINCE] = m[DUE] == 0 ? m[ACCRUED] : m[DUE_SINCE];
             m[DUE] += shortfall;
         }
+        if (purpose == PumpKernel.PRIMING) {
+            draw(m, volume);
+            m[PRIMED] += volume;
+        } else {
+            dose(m, volume);
+        }
+        if (purpose >= PumpKernel.PRIMING) {
+            prime(s, m, volume);
+        }
+    }
+
+    static void dose(long[] m, long volume) {
+        draw(m, volume);
+        m[DOSED] += volume;
+        count(m, volume);
+    }
+
+    private static void draw(long[] m, long volume) {
         m[LEVEL] -= volume;
         if (m[LEVEL] < 0) {
             m[FILLED] -= m[LEVEL]; // more was in it than anybody said
             m[LEVEL] = 0;
-        }
-        if (purpose == PumpKernel.PRIMING) {
-            m[PRIMED] += volume;
-        } else {
-            m[DOSED] += volume;
-            count(m, volume);
-        }
-        if (purpose >= PumpKernel.PRIMING) {
-            prime(s, m, volume);
         }
     }
 

@@ -13,7 +13,8 @@ import static evenwater.chemistry.kernel.PumpMemory.WATER_REST;
 import static evenwater.chemistry.kernel.PumpMemory.WINDOW_SUM;
 
 /**
- * What people do to a dosing pump and tell it: water added, reservoir refilled, tube calibrated, pausing. No event here moves liquid or time.
+ * What people do to a dosing pump and tell it: water added, reservoir refilled, tube calibrated, pausing, doses
+ * beside the program. No event here makes the pump run.
  *
  * <p>Arrays and rules as in {@link PumpKernel}.
  */
@@ -123,6 +124,47 @@ public final class PumpServiceKernel {
         m[FLAGS] |= PumpKernel.PAUSED;
         m[PumpMemory.DEBT] = 0;
         m[PumpMemory.DUE] = 0;
+    }
+
+    /**
+     * Lets the pump go on after a pause or a failure, with the first portion after now.
+     *
+     * @param s settings
+     * @param m memory
+     * @param local wall clock in s
+     * @param uptime in s
+     * @return {@link PumpKernel#DONE} or {@link PumpKernel#BAD_INPUT}
+     */
+    public static int resumed(long[] s, long[] m, long local, long uptime) {
+        if (!PumpClock.isUsable(m, local, uptime)) {
+            return BAD_INPUT;
+        }
+        PumpClock.advance(s, m, local, uptime);
+        if ((m[FLAGS] & (PumpKernel.PAUSED | PumpKernel.FAILED)) != 0) {
+            PumpSchedule.letGo(s, m);
+        }
+        m[FLAGS] &= ~(PumpKernel.PAUSED | PumpKernel.FAILED);
+        return DONE;
+    }
+
+    /**
+     * Counts steps that nobody ordered, such as by a button on the pump, as a dose and flags them. A run under way stays so.
+     *
+     * @param s settings
+     * @param m memory
+     * @param steps made; 0 or more, 1000 L at most
+     * @param local wall clock in s
+     * @param uptime in s
+     * @return {@link PumpKernel#DONE} or {@link PumpKernel#BAD_INPUT}, also if the totals are full after 4 million litres
+     */
+    public static int dosedUnordered(long[] s, long[] m, long steps, long local, long uptime) {
+        if (!PumpKernel.canCount(m, steps, local, uptime)) {
+            return BAD_INPUT;
+        }
+        PumpClock.advance(s, m, local, uptime);
+        m[FLAGS] |= PumpKernel.OVERRUN;
+        PumpRun.dose(m, steps * m[STEP]);
+        return DONE;
     }
 
     /**

@@ -29,7 +29,8 @@ class DosingPumpStateTest {
         assertEquals(ml(3), answer.state().volumeToRun());
         assertEquals(ml(7), answer.state().allowed());
         assertEquals(0, before.stepsToRun()); // the state before is as it was
-        DosingPumpState after = answer.state().dosed(3000, at(8.01), up(8.01));
+        DosingPumpState after =
+                answer.state().dosed(1, 3000, at(8.01), up(8.01)).state();
         assertEquals(ml(3), after.dosed());
         assertEquals(ml(3), after.dosedInLast24Hours());
         assertEquals(ml(397), after.level());
@@ -47,10 +48,10 @@ class DosingPumpStateTest {
         assertEquals("paused by a person", tick(state.paused(), 8).words());
         assertEquals(
                 "stopped since a run failed: look at pump and tube, then resume",
-                tick(state.failed(at(1), up(1)), 8).words());
+                tick(failed(state), 8).words());
         assertEquals(
                 "held back by the daily cap of 10 mL: 9.999 mL went into the tank in the last 24 hours, 0 mL are due",
-                state.dosed(9999, at(1), up(1))
+                state.dosedUnordered(9999, at(1), up(1))
                         .doseByHand(ml(0.002), at(2), up(2))
                         .words());
         assertEquals(
@@ -71,12 +72,46 @@ class DosingPumpStateTest {
         assertEquals("taken", state.refilled(ml(2)).words());
     }
 
+    private static DosingPumpState failed(DosingPumpState state) {
+        DosingPumpState run = state.doseByHand(ml(1), at(0.5), up(0.5)).state();
+        return run.failed(run.runNumber(), at(1), up(1)).state();
+    }
+
+    @Test
+    void aReportOfAnotherRunIsSaidAndChangesNothing() {
+        DosingPumpState first = tick(Bench.running(), 8).state();
+        assertEquals(1, first.runNumber());
+        PumpAnswer other = first.dosed(2, 3000, at(8.01), up(8.01));
+        assertEquals(PumpStatus.OTHER_RUN, other.status());
+        assertEquals("the report is of another run and nothing has changed: under way is number 1", other.words());
+        assertEquals(first, other.state());
+        DosingPumpState after = first.dosed(1, 3000, at(8.01), up(8.01)).state();
+        assertEquals(
+                "the report is of another run and nothing has changed: none is under way, the last was number 1",
+                after.dosed(1, 0, at(8.02), up(8.02)).words());
+    }
+
+    @Test
+    void runsThatAreAlwaysReportedShortAreSaid() {
+        DosingPumpState state = Bench.running();
+        for (int run = 1; run <= 2; run++) {
+            state = state.doseByHand(ml(6), at(run), up(run)).state();
+            state = state.dosed(run, 0, at(run + 0.1), up(run + 0.1)).state();
+        }
+        assertEquals(ml(6), state.dosed());
+        assertEquals(Set.of(PumpNotice.RUNS_ENDED_SHORT), state.notices());
+        assertEquals(
+                "runs were reported short by more than the daily cap in a day, so the last count as made in full: look at "
+                        + "pump and tube",
+                state.words(PumpNotice.RUNS_ENDED_SHORT));
+    }
+
     /** Summer time ends: at 23:59 of the long day more than 24 hours have passed since the dose. */
     @Test
     void aDayOf25HoursIsSaidToBeFull() {
         DosingPumpState state = Bench.running(DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(10), ml(500))
                 .build());
-        state = state.dosed(10_000, at(0.1), up(0.1));
+        state = state.dosedUnordered(10_000, at(0.1), up(0.1));
         state = state.tick(at(3), up(4)).state();
         assertEquals(
                 "held back by the daily cap of 10 mL: 0 mL went into the tank in the last 24 hours, 10 mL on this "
@@ -87,7 +122,8 @@ class DosingPumpStateTest {
     @Test
     void everyNoticeHasItsWords() {
         DosingPumpState state = tick(Bench.running(), 8).state();
-        DosingPumpState all = state.dosed(4000, at(9), up(9))
+        DosingPumpState all = state.dosed(1, 4000, at(9), up(9))
+                .state()
                 .refilled(ml(0.001))
                 .state()
                 .calibrated(PumpCalibration.ofSteps(800, ml(1)))
@@ -95,9 +131,10 @@ class DosingPumpStateTest {
         all = tick(all, 20).state(); // finds the reservoir empty
         all = tick(all, 21.5).state(); // and misses the portion
         all = all.tick(at(100), up(21.6)).state(); // the clock is set
-        all = all.paused().failed(at(101), up(22.6));
+        all = all.paused().failed(1, at(101), up(22.6)).state();
         Set<PumpNotice> expected = EnumSet.allOf(PumpNotice.class);
         expected.remove(PumpNotice.RUN_NOT_CONFIRMED);
+        expected.remove(PumpNotice.RUNS_ENDED_SHORT);
         assertEquals(expected, all.notices());
         assertEquals(
                 "a run failed; it counts as made in full, and nothing runs until the pump is resumed",
@@ -112,7 +149,7 @@ class DosingPumpStateTest {
                 "the clock was set; the cap went on by the time that truly passed",
                 all.words(PumpNotice.CLOCK_CHANGED));
         assertEquals(
-                "the pump moved more than was ordered; it is counted, also against the cap",
+                "the pump moved more than was ordered, or without an order; it is counted, also against the cap",
                 all.words(PumpNotice.RAN_TOO_LONG));
         assertEquals(
                 "the calibration, now 0.00125 mL a step, differs much from the one before: look at the tube",
@@ -162,13 +199,15 @@ class DosingPumpStateTest {
         assertEquals(Set.of(PumpNotice.PRIMING_NEEDED), state.notices());
         PumpAnswer run = state.prime(ml(5), false, at(1), up(1));
         assertEquals(5000, run.state().stepsToRun());
-        DosingPumpState primed = run.state().dosed(5000, at(1.1), up(1.1));
+        DosingPumpState primed = run.state().dosed(1, 5000, at(1.1), up(1.1)).state();
         assertEquals(ml(5), primed.primed());
         assertEquals(ml(0), primed.dosed());
         assertEquals(ml(395), primed.level());
         assertEquals(Set.of(), primed.notices());
-        DosingPumpState intoTank =
-                state.prime(ml(5), true, at(1), up(1)).state().dosed(5000, at(1.1), up(1.1));
+        DosingPumpState intoTank = state.prime(ml(5), true, at(1), up(1))
+                .state()
+                .dosed(1, 5000, at(1.1), up(1.1))
+                .state();
         assertEquals(ml(5), intoTank.dosedInLast24Hours());
     }
 
@@ -201,7 +240,8 @@ class DosingPumpStateTest {
     void whatIsOutOfRangeIsRefused() {
         DosingPumpState state = Bench.running();
         Refused.argument(
-                "steps of a run must be from 0 to 1000000000, but were -1", () -> state.dosed(-1, at(1), up(1)));
+                "steps of a run must be from 0 to 1000000000, but were -1", () -> state.dosed(1, -1, at(1), up(1)));
+        Refused.argument("number of a run must be 1 or more, but was 0", () -> state.failed(0, at(1), up(1)));
         Refused.argument(
                 "dose by hand must be above 0 and at most 100 L, but was 0 mL",
                 () -> state.doseByHand(ml(0), at(1), up(1)));
@@ -221,13 +261,13 @@ class DosingPumpStateTest {
     @Test
     void fullTotalsAreSaid() {
         DosingPumpState state = Bench.running();
-        for (int i = 0; i < 4000; i++) {
-            state = state.dosed(1_000_000_000, at(1), up(1));
+        for (int i = 0; i < 3999; i++) {
+            state = state.dosedUnordered(1_000_000_000, at(1), up(1));
         }
         DosingPumpState full = state;
         Refused.argument(
                 "totals of the pump must stay below 4,000,000 L of stock, but are full: start it anew",
-                () -> full.dosed(1, at(1), up(1)));
+                () -> full.dosedUnordered(1, at(1), up(1)));
     }
 
     @Test

@@ -109,8 +109,8 @@ class DosingPumpTest {
         assertEquals(state, restored);
         assertEquals(state.hashCode(), restored.hashCode());
         assertEquals(
-                tick(state.dosed(3000, at(8.1), up(8.1)), 20).state(),
-                tick(restored.dosed(3000, at(8.1), up(8.1)), 20).state());
+                tick(state.dosed(1, 3000, at(8.1), up(8.1)).state(), 20).state(),
+                tick(restored.dosed(1, 3000, at(8.1), up(8.1)).state(), 20).state());
         assertNotEquals(state, tick(state, 9).state());
     }
 
@@ -126,7 +126,7 @@ class DosingPumpTest {
                 unusable("it is torn or damaged, its checksum does not fit", () -> pump.restore(mixed));
             }
         }
-        unusable("it has 2 numbers instead of 130", () -> pump.restore(new long[2]));
+        unusable("it has 2 numbers instead of 133", () -> pump.restore(new long[2]));
         long[] version = saved.clone();
         version[0]++;
         unusable("it is of another version or kind", () -> pump.restore(version));

@@ -19,6 +19,14 @@ class PumpCapPropertiesTest {
     }
 
     @Property(tries = 300)
+    void threeCapsHoldEvenIfReportsOfFewerStepsAreFalse(@ForAll long seed) {
+        PumpLife life = new PumpLife(seed);
+        life.lies = true;
+        life.live(400);
+        assertTrue(life.mostIn24Hours() <= 3 * life.s[PumpSettings.CAP], life::toString);
+    }
+
+    @Property(tries = 300)
     void theCapHoldsOnEveryCalendarDayIfTheClockIsNotSet(@ForAll long seed) {
         PumpLife life = new PumpLife(seed);
         life.clockIsSet = false;

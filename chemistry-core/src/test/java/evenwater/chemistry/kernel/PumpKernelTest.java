@@ -118,28 +118,9 @@ class PumpKernelTest {
     }
 
     @Test
-    void moreStepsThanOrderedAreCountedAndFlagged() {
-        PumpRig rig = twoPortions();
-        rig.pass(8 * HOUR).tick();
-        rig.dosed(8000);
-        assertTrue(rig.flag(PumpKernel.OVERRUN));
-        assertEquals(8000, rig.ul(PumpMemory.DOSED));
-        assertEquals(2000, rig.pass(12 * HOUR).run()); // what the cap leaves
-    }
-
-    @Test
-    void stepsThatNobodyOrderedCountAgainstTheCap() {
-        PumpRig rig = twoPortions();
-        rig.dosed(9000);
-        assertTrue(rig.flag(PumpKernel.OVERRUN));
-        assertEquals(1000, rig.pass(8 * HOUR).run());
-        assertEquals(PumpKernel.HELD_BY_CAP, rig.tick());
-    }
-
-    @Test
     void moreThanWasSaidToBeInTheReservoirMustHaveBeenInIt() {
         PumpRig rig = new PumpRig(10, 6, 8, 20).start(UL, 2 * ML);
-        rig.dosed(5000);
+        rig.unordered(5000);
         assertEquals(0, rig.m[PumpMemory.LEVEL]);
         assertEquals(5 * ML, rig.m[PumpMemory.FILLED]);
     }
@@ -148,7 +129,7 @@ class PumpKernelTest {
     void aFailedRunCountsInFullAndStopsThePumpUntilItIsResumed() {
         PumpRig rig = twoPortions();
         rig.pass(8 * HOUR).tick();
-        assertEquals(PumpKernel.DONE, PumpKernel.failed(rig.s, rig.m, rig.local, rig.uptime));
+        assertEquals(PumpKernel.DONE, rig.fail(1));
         assertEquals(3000, rig.ul(PumpMemory.DOSED));
         assertEquals(PumpKernel.STOPPED_BY_FAILURE, rig.tickAfter(12 * HOUR));
         assertEquals(PumpKernel.STOPPED_BY_FAILURE, rig.byHand(100));
@@ -273,21 +254,24 @@ class PumpKernelTest {
         long u = rig.uptime;
         long[] bad = {-1, Long.MIN_VALUE, Long.MAX_VALUE, PumpMemory.LATEST + 1};
         for (long x : bad) {
-            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.resumed(rig.s, rig.m, l, x));
+            assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.resumed(rig.s, rig.m, l, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(rig.s, rig.m, x, u));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(rig.s, rig.m, l, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(rig.s, rig.m, x, u, 0));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(rig.s, rig.m, l, u, x));
-            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(rig.s, rig.m, x, u));
-            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(rig.s, rig.m, 1, x, u));
+            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(rig.s, rig.m, 1, x, u));
+            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(rig.s, rig.m, 1, 1, x, u));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.doseByHand(rig.s, rig.m, 1, l, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.prime(rig.s, rig.m, 1, true, x, u));
         }
         for (long x : new long[] {-1, 1_000_000_001, Long.MIN_VALUE, Long.MAX_VALUE}) {
-            assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(rig.s, rig.m, x, l, u)); // 1000 L are 10⁹ steps
+            assertEquals(PumpKernel.BAD_INPUT, rig.report(1, x)); // 1000 L are 10⁹ steps
+            assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.dosedUnordered(rig.s, rig.m, x, l, u));
         }
         for (long x : new long[] {0, -1, Long.MIN_VALUE, Long.MAX_VALUE}) {
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.doseByHand(rig.s, rig.m, x, l, u));
+            assertEquals(x < 1 ? PumpKernel.BAD_INPUT : PumpKernel.OTHER_RUN, rig.report(x, 1));
+            assertEquals(x < 1 ? PumpKernel.BAD_INPUT : PumpKernel.OTHER_RUN, rig.fail(x));
             assertEquals(PumpKernel.BAD_INPUT, PumpKernel.prime(rig.s, rig.m, x, true, l, u));
             assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.waterAdded(rig.s, rig.m, x));
             assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.calibrated(rig.s, rig.m, x));
@@ -303,10 +287,10 @@ class PumpKernelTest {
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.tick(s, m, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.doseByHand(s, m, 5, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.prime(s, m, 5, false, 0, 0));
-        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(s, m, 5, 0, 0));
-        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(s, m, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(s, m, 1, 5, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(s, m, 1, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(s, m, 0, 0, 0));
-        assertEquals(PumpKernel.BAD_INPUT, PumpKernel.resumed(s, m, 0, 0));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.resumed(s, m, 0, 0));
         assertArrayEquals(new long[PumpMemory.LENGTH], m);
     }
 
@@ -314,12 +298,13 @@ class PumpKernelTest {
     void fullTotalsAreAnswered() {
         PumpRig rig = twoPortions();
         int times = 0;
-        while (PumpKernel.dosed(rig.s, rig.m, 1_000_000_000, rig.local, rig.uptime) == PumpKernel.DONE) {
+        while (PumpServiceKernel.dosedUnordered(rig.s, rig.m, 1_000_000_000, rig.local, rig.uptime)
+                == PumpKernel.DONE) {
             times++;
         }
-        assertEquals(4000, times); // 4 million litres, 1000 L at a time
+        assertEquals(3999, times); // 4 million litres, 1000 L at a time, but for a run that may be under way
         assertTrue(PumpMemory.isUsable(rig.m));
-        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.refilled(rig.s, rig.m, ML));
+        assertEquals(PumpKernel.BAD_INPUT, rig.report(1, 1));
         assertEquals(PumpKernel.HELD_BY_CAP, rig.byHand(1));
     }
 

@@ -79,7 +79,19 @@ final class PumpRig {
     }
 
     void dosed(long steps) {
-        assertEquals(PumpKernel.DONE, PumpKernel.dosed(s, m, steps, local, uptime));
+        assertEquals(PumpKernel.DONE, PumpKernel.dosed(s, m, m[PumpMemory.RUN], steps, local, uptime));
+    }
+
+    void unordered(long steps) {
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.dosedUnordered(s, m, steps, local, uptime));
+    }
+
+    int report(long run, long steps) {
+        return PumpKernel.dosed(s, m, run, steps, local, uptime);
+    }
+
+    int fail(long run) {
+        return PumpKernel.failed(s, m, run, local, uptime);
     }
 
     int byHand(long microlitres) {
@@ -97,7 +109,7 @@ final class PumpRig {
     }
 
     void resume() {
-        assertEquals(PumpKernel.DONE, PumpKernel.resumed(s, m, local, uptime));
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.resumed(s, m, local, uptime));
     }
 
     boolean flag(long flag) {

@@ -74,7 +74,7 @@ public class PumpBenchmark {
             local += 60;
             uptime += 60;
             if (PumpKernel.tick(settings, memory, local, uptime) == PumpKernel.RUN) {
-                PumpKernel.dosed(settings, memory, memory[PumpMemory.PENDING], local, uptime);
+                PumpKernel.dosed(settings, memory, memory[PumpMemory.RUN], memory[PumpMemory.PENDING], local, uptime);
             }
         }
         if (memory[PumpMemory.LEVEL] < 100 * MILLILITRE) {
