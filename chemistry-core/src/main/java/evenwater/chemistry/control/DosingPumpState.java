@@ -359,6 +359,15 @@ public final class DosingPumpState {
     }
 
     /**
+     * Returns a number that grows with each event that is taken, so that of two saves that can be restored the newer is known.
+     *
+     * @return number; 1 at the start, also after a loss: write over both places then
+     */
+    public long sequence() {
+        return memory[PumpMemory.SEQUENCE];
+    }
+
+    /**
      * Returns the state as plain numbers: version, fingerprint of the settings, contents, checksum.
      *
      * @return a new array for {@link DosingPump#restore}

@@ -57,6 +57,7 @@ final class PumpClock {
     }
 
     private static void take(long[] m, long local, long elapsed) {
+        m[PumpMemory.SEQUENCE]++;
         m[ACCRUED] += elapsed;
         m[LOCAL] = local;
         long day = local / PumpSettings.DAY;

@@ -166,6 +166,7 @@ public final class PumpKernel {
         m[PumpMemory.LEVEL] = level;
         m[FILLED] = level;
         m[FLAGS] = PRIMING_NEEDED;
+        m[PumpMemory.SEQUENCE] = 1;
         PumpSchedule.letGo(s, m);
         PumpRun.count(m, givenBefore);
         return DONE;

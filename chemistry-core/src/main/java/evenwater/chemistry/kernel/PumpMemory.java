@@ -95,9 +95,15 @@ public final class PumpMemory {
     /** Day of accrued time. */
     public static final int SHORT_DAY = 27;
 
-    static final int WINDOW_HEAD = 28;
-    static final int WINDOW_COUNT = 29;
-    static final int WINDOW_TIMES = 30;
+    /** Number of the last event that was taken; grows, so that of two whole saves the newer is told by it. */
+    public static final int SEQUENCE = 28;
+
+    /** Wall clock of the portion after {@link #SLOT}, so that a tick before it need not look at the schedule; 0 without portions. */
+    static final int NEXT = 29;
+
+    static final int WINDOW_HEAD = 30;
+    static final int WINDOW_COUNT = 31;
+    static final int WINDOW_TIMES = 32;
     static final int WINDOW_SIZE = 50;
     static final int WINDOW_VOLUMES = WINDOW_TIMES + WINDOW_SIZE;
 
@@ -142,6 +148,8 @@ public final class PumpMemory {
                 && m[DUE_SINCE] >= -PumpSettings.DAY
                 && m[DUE_SINCE] <= m[ACCRUED]
                 && in(m[PENDING_SINCE], m[ACCRUED])
+                && in(m[NEXT], LATEST + 2 * PumpSettings.DAY)
+                && in(m[SEQUENCE], LARGEST_TOTAL)
                 && in(m[MISSED], LARGEST_TOTAL)
                 && in(m[JUMPED], 1);
     }

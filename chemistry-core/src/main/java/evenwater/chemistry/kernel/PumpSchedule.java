@@ -9,6 +9,7 @@ import static evenwater.chemistry.kernel.PumpMemory.FLAGS;
 import static evenwater.chemistry.kernel.PumpMemory.JUMPED;
 import static evenwater.chemistry.kernel.PumpMemory.LOCAL;
 import static evenwater.chemistry.kernel.PumpMemory.MISSED;
+import static evenwater.chemistry.kernel.PumpMemory.NEXT;
 import static evenwater.chemistry.kernel.PumpMemory.SLOT;
 import static evenwater.chemistry.kernel.PumpSettings.CATCH_UP;
 import static evenwater.chemistry.kernel.PumpSettings.GRACE;
@@ -30,7 +31,7 @@ final class PumpSchedule {
     static void look(long[] s, long[] m) {
         boolean jumped = m[JUMPED] != 0;
         m[JUMPED] = 0;
-        if (s[PORTIONS] > 0) {
+        if (s[PORTIONS] > 0 && !isBetweenPortions(m)) {
             pass(s, m, jumped);
         }
         if (m[DUE] > 0 && m[ACCRUED] - m[DUE_SINCE] > s[GRACE]) {
@@ -41,8 +42,25 @@ final class PumpSchedule {
     /** Lets go what is due and all portions up to now; the next one counts. */
     static void letGo(long[] s, long[] m) {
         m[DUE] = 0;
-        m[SLOT] = m[DAY] * s[PORTIONS] + passed(s, m) - 1;
         m[JUMPED] = 0;
+        stand(s, m, passed(s, m));
+    }
+
+    /** On the day before the next portion; earlier than that the clock was set back, perhaps too far. */
+    private static boolean isBetweenPortions(long[] m) {
+        return m[LOCAL] < m[NEXT] && m[LOCAL] >= m[NEXT] - PumpSettings.DAY;
+    }
+
+    private static void stand(long[] s, long[] m, int passed) {
+        long n = s[PORTIONS];
+        m[SLOT] = m[DAY] * n + passed - 1;
+        if (n > 0) {
+            m[NEXT] = passed < n
+                    ? m[DAY] * PumpSettings.DAY + s[TIMES + passed]
+                    : (m[DAY] + 1) * PumpSettings.DAY + s[TIMES];
+        } else {
+            m[NEXT] = 0;
+        }
     }
 
     /** How many portions of this day are past. */
@@ -60,14 +78,14 @@ final class PumpSchedule {
         int passed = passed(s, m);
         long slot = m[DAY] * n + passed - 1;
         long before = m[SLOT];
-        if (before - slot > n) {
-            m[SLOT] = slot;
+        boolean setBackFar = before - slot > n;
+        if (slot <= before && !setBackFar) {
             return;
         }
-        if (slot <= before) {
+        stand(s, m, passed);
+        if (setBackFar) {
             return;
         }
-        m[SLOT] = slot;
         if (m[DUE] > 0) {
             missWhatIsDue(s, m);
         }

@@ -47,6 +47,7 @@ public final class PumpServiceKernel {
         if (owed > s[PumpSettings.CAP]) {
             return PumpKernel.TOO_MUCH;
         }
+        m[PumpMemory.SEQUENCE]++;
         m[OWED] = owed;
         m[WATER_REST] = part % MICROLITRES_PER_LITRE;
         return DONE;
@@ -68,6 +69,7 @@ public final class PumpServiceKernel {
         if (m[PENDING] > 0) {
             return AWAITING;
         }
+        m[PumpMemory.SEQUENCE]++;
         m[FILLED] += level - m[LEVEL];
         m[LEVEL] = level;
         m[FLAGS] &= ~PumpKernel.RESERVOIR_EMPTY;
@@ -92,6 +94,7 @@ public final class PumpServiceKernel {
         if (Math.abs(picolitresPerStep - m[STEP]) * 1000 > s[PumpSettings.DRIFT_PER_MILLE] * m[STEP]) {
             m[FLAGS] |= PumpKernel.CALIBRATION_DRIFTED;
         }
+        m[PumpMemory.SEQUENCE]++;
         m[STEP] = picolitresPerStep;
         return DONE;
     }
@@ -102,6 +105,7 @@ public final class PumpServiceKernel {
      * @param m memory
      */
     public static void tubeSeenFull(long[] m) {
+        m[PumpMemory.SEQUENCE]++;
         m[FLAGS] &= ~PumpKernel.PRIMING_NEEDED;
     }
 
@@ -111,6 +115,7 @@ public final class PumpServiceKernel {
      * @param m memory
      */
     public static void tubeDrained(long[] m) {
+        m[PumpMemory.SEQUENCE]++;
         m[FLAGS] |= PumpKernel.PRIMING_NEEDED;
         m[PumpMemory.PRIMED_SINCE] = 0;
     }
@@ -121,6 +126,7 @@ public final class PumpServiceKernel {
      * @param m memory
      */
     public static void paused(long[] m) {
+        m[PumpMemory.SEQUENCE]++;
         m[FLAGS] |= PumpKernel.PAUSED;
         m[PumpMemory.DEBT] = 0;
         m[PumpMemory.DUE] = 0;
@@ -174,6 +180,7 @@ public final class PumpServiceKernel {
      * @param flags sum of flags; those that are conditions stay
      */
     public static void acknowledged(long[] m, long flags) {
+        m[PumpMemory.SEQUENCE]++;
         m[FLAGS] &= ~(flags & PumpKernel.NEWS);
     }
 

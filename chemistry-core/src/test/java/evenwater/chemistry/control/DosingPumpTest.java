@@ -7,6 +7,7 @@ import static evenwater.chemistry.control.Bench.up;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.kernel.PumpMemory;
 import evenwater.chemistry.kernel.SavedNumbers;
@@ -114,6 +115,25 @@ class DosingPumpTest {
         assertNotEquals(state, tick(state, 9).state());
     }
 
+    /** Two places that are written in turn: after a loss of power the one with the larger number is taken. */
+    @Test
+    void theNewerOfTwoWholeSavesIsKnown() {
+        DosingPump pump = Bench.builder().build();
+        DosingPumpState first = pump.start(Bench.MIDNIGHT, Duration.ZERO, ml(400));
+        assertEquals(1, first.sequence());
+        DosingPumpState second = first.tubeSeenFull();
+        assertTrue(pump.restore(first.save()).sequence()
+                < pump.restore(second.save()).sequence());
+        DosingPumpState run = tick(second, 8).state();
+        DosingPumpState restarted = pump.restore(run.save()).restarted(at(9), Duration.ZERO, Duration.ZERO);
+        assertTrue(run.sequence() > second.sequence());
+        assertTrue(restarted.sequence() > run.sequence());
+        assertEquals(run.sequence(), run.dosed(9, 1, at(9), up(9)).state().sequence()); // refused
+        DosingPump other = DosingPump.builder(Bench.STOCK, Bench.MICROLITRE, ml(4), ml(400))
+                .build();
+        assertTrue(other.restoreUnderNewSettings(run.save()).sequence() > run.sequence());
+    }
+
     @Test
     void savesThatAreNotWholeAreRefused() {
         DosingPump pump = Bench.builder().build();
@@ -126,7 +146,7 @@ class DosingPumpTest {
                 unusable("it is torn or damaged, its checksum does not fit", () -> pump.restore(mixed));
             }
         }
-        unusable("it has 2 numbers instead of 133", () -> pump.restore(new long[2]));
+        unusable("it has 2 numbers instead of 135", () -> pump.restore(new long[2]));
         long[] version = saved.clone();
         version[0]++;
         unusable("it is of another version or kind", () -> pump.restore(version));

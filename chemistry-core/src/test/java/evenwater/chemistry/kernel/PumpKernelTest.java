@@ -281,6 +281,36 @@ class PumpKernelTest {
     }
 
     @Test
+    void everyEventThatIsTakenGrowsTheSequence() {
+        PumpRig rig = twoPortions();
+        long before = rig.m[PumpMemory.SEQUENCE];
+        Runnable[] events = {
+            rig::tick,
+            () -> rig.byHand(1),
+            rig::confirm,
+            () -> rig.prime(1, false),
+            () -> rig.fail(2),
+            rig::resume,
+            () -> rig.unordered(1),
+            () -> rig.restart(1, 0),
+            () -> PumpServiceKernel.waterAdded(rig.s, rig.m, 1),
+            () -> PumpServiceKernel.refilled(rig.s, rig.m, ML),
+            () -> PumpServiceKernel.calibrated(rig.s, rig.m, UL),
+            () -> PumpServiceKernel.tubeSeenFull(rig.m),
+            () -> PumpServiceKernel.tubeDrained(rig.m),
+            () -> PumpServiceKernel.paused(rig.m),
+            () -> PumpServiceKernel.acknowledged(rig.m, PumpKernel.NEWS),
+            () -> PumpServiceKernel.settingsChanged(rig.s, rig.m, UL)
+        };
+        for (int i = 0; i < events.length; i++) {
+            events[i].run();
+            assertEquals(before + 1 + i, rig.m[PumpMemory.SEQUENCE], "event " + i);
+        }
+        assertEquals(PumpKernel.OTHER_RUN, rig.report(1, 1));
+        assertEquals(before + events.length, rig.m[PumpMemory.SEQUENCE]);
+    }
+
+    @Test
     void aMemoryThatWasNeverStartedIsAnswered() {
         long[] s = new long[PumpSettings.LENGTH];
         long[] m = new long[PumpMemory.LENGTH];
