@@ -1,10 +1,10 @@
 package evenwater.chemistry.control;
 
-import evenwater.chemistry.kernel.RegenerationCount;
-import evenwater.chemistry.kernel.RegenerationKernel;
-import evenwater.chemistry.kernel.RegenerationSetting;
-import evenwater.chemistry.kernel.RegenerationState;
 import evenwater.chemistry.kernel.UseLearning;
+import evenwater.chemistry.kernel.ValveCount;
+import evenwater.chemistry.kernel.ValveKernel;
+import evenwater.chemistry.kernel.ValveSetting;
+import evenwater.chemistry.kernel.ValveState;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,9 +12,9 @@ import java.util.List;
 final class NoticeWords {
 
     private final SoftenerSettings settings;
-    private final RegenerationState state;
+    private final ValveState state;
 
-    NoticeWords(SoftenerSettings settings, RegenerationState state) {
+    NoticeWords(SoftenerSettings settings, ValveState state) {
         this.settings = settings;
         this.state = state;
     }
@@ -24,20 +24,26 @@ final class NoticeWords {
         for (SoftenerNotice notice : notices) {
             words.add(of(notice));
         }
-        if (state.count(RegenerationCount.REGENERATING) == 1) {
-            words.add("regenerating for " + Spans.text(state.count(RegenerationCount.REGENERATING_FOR))
-                    + ": water passes hard");
+        if (state.count(ValveCount.REGENERATING) == 1) {
+            words.add(
+                    "regenerating for " + Spans.text(state.count(ValveCount.REGENERATING_FOR)) + ": water passes hard");
         }
-        if (state.count(RegenerationCount.OVERDRAWN) > 0) {
-            words.add("exhausted: " + volume(RegenerationCount.OVERDRAWN) + " passed hard since");
+        if (state.count(ValveCount.OVERDRAWN) > 0) {
+            words.add("exhausted: " + volume(ValveCount.OVERDRAWN) + " passed hard since");
         }
-        if (state.count(RegenerationCount.FAILED) == 1) {
-            words.add("the last regeneration failed: " + volume(RegenerationCount.LEFT) + " taken to be left");
+        if (state.count(ValveCount.FAILED) == 1) {
+            words.add("the last regeneration failed: " + volume(ValveCount.LEFT) + " taken to be left");
         }
-        if (state.count(RegenerationCount.SALT_MISSING) == 1) {
+        long failures = state.count(ValveCount.FAILURES);
+        if (failures >= settings.value(ValveSetting.MOST_FAILURES)) {
+            words.add(failures
+                    + " regenerations in a row failed: none starts by itself until that is acknowledged or one is"
+                    + " started by hand");
+        }
+        if (state.count(ValveCount.SALT_MISSING) == 1) {
             words.add("the salt is missing");
         }
-        if (state.count(RegenerationCount.HOLIDAY) == 1) {
+        if (state.count(ValveCount.HOLIDAY) == 1) {
             words.add("holiday: the reserve stays at " + reserve());
         }
         return List.copyOf(words);
@@ -47,42 +53,51 @@ final class NoticeWords {
         return switch (notice) {
             case CLOCK_CHANGED ->
                 "the clock was changed, now "
-                        + Checked.dateTime(state.count(RegenerationCount.CLOCK))
+                        + Checked.dateTime(state.count(ValveCount.CLOCK))
                         + ": no time is credited, and the day is not learned from";
+            case LONG_GAP ->
+                "more than the longest gap of " + Spans.text(settings.value(ValveSetting.LONGEST_GAP_SECONDS))
+                        + " since the reading before: readings are missing, or the clock was put forward";
+            case READING_REPEATED ->
+                "reading " + state.count(ValveCount.READING)
+                        + " came again with the same time: a message came twice, or the clock stands";
             case READING_REFUSED ->
-                "reading " + state.count(RegenerationCount.REFUSED_READING)
+                "reading " + state.count(ValveCount.REFUSED_READING)
                         + " is refused and not counted: the last believed one is "
-                        + state.count(RegenerationCount.READING);
+                        + state.count(ValveCount.READING);
             case METER_UNCLEAR ->
-                "readings do not go on from " + state.count(RegenerationCount.READING)
+                "readings do not go on from " + state.count(ValveCount.READING)
                         + ": no water is counted until an exchange of the meter is declared";
             case ROLLOVER_AMBIGUOUS ->
                 "the counter may have rolled over once more than counted, which would be "
-                        + Nanolitres.text((double) settings.value(RegenerationSetting.PULSE_NANOLITRES)
-                                * (1L << settings.value(RegenerationSetting.COUNTER_BITS)))
+                        + Nanolitres.text((double) settings.value(ValveSetting.PULSE_NANOLITRES)
+                                * (1L << settings.value(ValveSetting.COUNTER_BITS)))
                         + " more: the least volume was taken";
             case METER_SILENT ->
-                "no pulse for " + span(RegenerationCount.WITHOUT_PULSE)
+                "no pulse for " + span(ValveCount.WITHOUT_PULSE)
                         + ": the meter is stuck or nobody is there, which cannot be told; the calendar goes on";
             case REGENERATION_INTERRUPTED ->
                 "the regeneration did not report its end within "
-                        + Spans.text(settings.value(RegenerationSetting.LONGEST_REGENERATION_SECONDS))
+                        + Spans.text(settings.value(ValveSetting.LONGEST_REGENERATION_SECONDS))
                         + ": taken as interrupted, with nothing left";
             case REGENERATION_WITHOUT_SALT -> "the regeneration ended while the salt was missing: taken as failed";
+            case REGENERATION_FINISHED_LATE ->
+                "the regeneration that was taken as interrupted reported its end after all: " + volume(ValveCount.LEFT)
+                        + " left";
             case REPORT_DOES_NOT_FIT ->
                 "the report does not fit and is ignored: "
-                        + (state.count(RegenerationCount.REGENERATING) == 1
+                        + (state.count(ValveCount.REGENERATING) == 1
                                 ? "a regeneration is under way already"
                                 : "no regeneration is under way");
             case DAY_LEARNED ->
                 "a day was learned from: usual use " + Nanolitres.text(state.meanNanolitresPerDay()) + ", reserve "
                         + reserve();
             case LOW_DAY ->
-                "a day of no use or little, " + state.count(RegenerationCount.LOW_DAYS)
-                        + " with little in a row: reserve " + reserve();
+                "a day of no use or little, " + state.count(ValveCount.LOW_DAYS) + " with little in a row: reserve "
+                        + reserve();
             case OUTLIER_DAY -> "a day of uncommon use was cut for learning: reserve " + reserve();
             case TOTALS_FULL ->
-                "a total has reached " + Nanolitres.text(RegenerationKernel.FULL_NANOLITRES) + " and stands still";
+                "a total has reached " + Nanolitres.text(ValveKernel.FULL_NANOLITRES) + " and stands still";
         };
     }
 
@@ -90,11 +105,11 @@ final class NoticeWords {
         return Nanolitres.text(UseLearning.reserveNanolitres(settings.numbers(), state));
     }
 
-    private String volume(RegenerationCount count) {
+    private String volume(ValveCount count) {
         return Nanolitres.text(state.count(count));
     }
 
-    private String span(RegenerationCount count) {
+    private String span(ValveCount count) {
         return Spans.text(state.count(count));
     }
 }

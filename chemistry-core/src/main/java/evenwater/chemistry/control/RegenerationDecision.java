@@ -44,6 +44,8 @@ public record RegenerationDecision(Due due, Reason reason, Hold hold, String wor
         NONE,
         /** The salt is missing. */
         NO_SALT,
+        /** Too many regenerations in a row failed: a person is to acknowledge it, or to start one by hand. */
+        FAILURES,
         /** The last regeneration, good or failed, ended too short a time ago. */
         SHORTEST_INTERVAL,
         /** The night's window is not open. */

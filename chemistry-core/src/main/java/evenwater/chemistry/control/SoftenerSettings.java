@@ -1,10 +1,14 @@
 package evenwater.chemistry.control;
 
-import evenwater.chemistry.kernel.RegenerationSetting;
-import evenwater.chemistry.kernel.RegenerationSettings;
+import evenwater.chemistry.kernel.ValveKernel;
+import evenwater.chemistry.kernel.ValveSave;
+import evenwater.chemistry.kernel.ValveSetting;
+import evenwater.chemistry.kernel.ValveSettings;
+import evenwater.chemistry.kernel.ValveState;
 import evenwater.chemistry.quantity.WaterQuantity;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
@@ -12,19 +16,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the owner of a metered softener decides: the meter, the capacity, the night's window, the limits.
  *
- * <p>What is not stated has the usual value of {@link RegenerationSetting}. Local plumbing codes may ask for a shorter longest age, for
+ * <p>What is not stated has the usual value of {@link ValveSetting}. Local plumbing codes may ask for a shorter longest age, for
  * hygiene, and for other hours.
  *
  * <p>Immutable and thread-safe.
  */
 public final class SoftenerSettings {
 
-    private final RegenerationSettings numbers;
+    private final ValveSettings numbers;
 
     /** Takes a copy: the builder may go on. */
-    SoftenerSettings(RegenerationSettings source) {
-        numbers = new RegenerationSettings();
-        for (RegenerationSetting setting : RegenerationSetting.values()) {
+    SoftenerSettings(ValveSettings source) {
+        numbers = new ValveSettings();
+        for (ValveSetting setting : ValveSetting.values()) {
             numbers.put(setting, source.value(setting));
         }
     }
@@ -41,11 +45,11 @@ public final class SoftenerSettings {
         return new SoftenerSettingsBuilder(pulse, capacity);
     }
 
-    RegenerationSettings numbers() {
+    ValveSettings numbers() {
         return numbers;
     }
 
-    long value(RegenerationSetting setting) {
+    long value(ValveSetting setting) {
         return numbers.value(setting);
     }
 
@@ -55,7 +59,7 @@ public final class SoftenerSettings {
      * @return to the nanolitre, in litres
      */
     public WaterQuantity<Volume> pulse() {
-        return Nanolitres.volume(value(RegenerationSetting.PULSE_NANOLITRES));
+        return Nanolitres.volume(value(ValveSetting.PULSE_NANOLITRES));
     }
 
     /**
@@ -64,7 +68,7 @@ public final class SoftenerSettings {
      * @return to the nanolitre, in litres
      */
     public WaterQuantity<Volume> capacity() {
-        return Nanolitres.volume(value(RegenerationSetting.CAPACITY_NANOLITRES));
+        return Nanolitres.volume(value(ValveSetting.CAPACITY_NANOLITRES));
     }
 
     /**
@@ -73,7 +77,7 @@ public final class SoftenerSettings {
      * @return local time
      */
     public LocalTime nightBegins() {
-        return LocalTime.ofSecondOfDay(value(RegenerationSetting.NIGHT_BEGINS_SECONDS));
+        return LocalTime.ofSecondOfDay(value(ValveSetting.NIGHT_BEGINS_SECONDS));
     }
 
     /**
@@ -82,7 +86,36 @@ public final class SoftenerSettings {
      * @return one minute to one day
      */
     public Duration nightLasts() {
-        return Duration.ofSeconds(value(RegenerationSetting.NIGHT_LASTS_SECONDS));
+        return Duration.ofSeconds(value(ValveSetting.NIGHT_LASTS_SECONDS));
+    }
+
+    /**
+     * Takes up a state that was saved under these settings. Tell it {@link SoftenerState#restarted} next.
+     *
+     * @param saved what {@link SoftenerState#save} gave
+     * @return the state
+     * @throws UnusableSaveException if the save is torn, damaged, of another version or kind, or made under other settings
+     */
+    public SoftenerState restore(long[] saved) {
+        Objects.requireNonNull(saved, "saved");
+        ValveState state = new ValveState();
+        Checked.save(ValveSave.read(numbers, state, saved), saved.length);
+        return new SoftenerState(this, state, ValveKernel.OK);
+    }
+
+    /**
+     * Takes up a state that was saved under other settings of the same softener, which were changed on purpose: volumes stay, and the day is not
+     * learned from. Tell it {@link SoftenerState#restarted} next.
+     *
+     * @param saved what {@link SoftenerState#save} gave
+     * @return the state
+     * @throws UnusableSaveException if the save is torn, damaged or of another version or kind, or its reading too large for the counter
+     */
+    public SoftenerState restoreUnderNewSettings(long[] saved) {
+        Objects.requireNonNull(saved, "saved");
+        ValveState state = new ValveState();
+        Checked.save(ValveSave.readUnderNewSettings(numbers, state, saved), saved.length);
+        return new SoftenerState(this, state, ValveKernel.OK);
     }
 
     /** Settings are equal if all their numbers are. */
@@ -92,7 +125,7 @@ public final class SoftenerSettings {
             return false;
         }
         boolean same = true;
-        for (RegenerationSetting setting : RegenerationSetting.values()) {
+        for (ValveSetting setting : ValveSetting.values()) {
             same &= value(setting) == other.value(setting);
         }
         return same;
@@ -108,7 +141,7 @@ public final class SoftenerSettings {
     public String toString() {
         StringBuilder text = new StringBuilder("softener settings");
         String separator = ": ";
-        for (RegenerationSetting setting : RegenerationSetting.values()) {
+        for (ValveSetting setting : ValveSetting.values()) {
             text.append(separator).append(setting).append(' ').append(value(setting));
             separator = ", ";
         }

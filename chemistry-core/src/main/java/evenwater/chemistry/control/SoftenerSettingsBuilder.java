@@ -1,8 +1,8 @@
 package evenwater.chemistry.control;
 
-import evenwater.chemistry.kernel.RegenerationKernel;
-import evenwater.chemistry.kernel.RegenerationSetting;
-import evenwater.chemistry.kernel.RegenerationSettings;
+import evenwater.chemistry.kernel.ValveKernel;
+import evenwater.chemistry.kernel.ValveSetting;
+import evenwater.chemistry.kernel.ValveSettings;
 import evenwater.chemistry.quantity.FlowRate;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -13,11 +13,11 @@ import javax.measure.quantity.Volume;
 /** Builds {@link SoftenerSettings}. Stating something twice replaces it. Not thread-safe. */
 public final class SoftenerSettingsBuilder {
 
-    private final RegenerationSettings numbers = new RegenerationSettings();
+    private final ValveSettings numbers = new ValveSettings();
 
     SoftenerSettingsBuilder(Quantity<Volume> pulse, Quantity<Volume> capacity) {
-        volume(RegenerationSetting.PULSE_NANOLITRES, "volume of one pulse", pulse);
-        volume(RegenerationSetting.CAPACITY_NANOLITRES, "capacity", capacity);
+        volume(ValveSetting.PULSE_NANOLITRES, "volume of one pulse", pulse);
+        volume(ValveSetting.CAPACITY_NANOLITRES, "capacity", capacity);
     }
 
     /**
@@ -28,7 +28,7 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder counterBits(int bits) {
-        if (numbers.put(RegenerationSetting.COUNTER_BITS, bits) != RegenerationKernel.OK) {
+        if (numbers.put(ValveSetting.COUNTER_BITS, bits) != ValveKernel.OK) {
             throw new IllegalArgumentException("width of the counter must be from 8 to 32 bits, but was " + bits);
         }
         return this;
@@ -44,8 +44,7 @@ public final class SoftenerSettingsBuilder {
     public SoftenerSettingsBuilder largestFlow(Quantity<FlowRate> flow) {
         double litresPerMinute = FlowRate.from(flow).in(FlowRate.LITRE_PER_MINUTE);
         long nanolitresPerSecond = Math.round(litresPerMinute / 60 * Nanolitres.PER_LITRE);
-        if (numbers.put(RegenerationSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND, nanolitresPerSecond)
-                != RegenerationKernel.OK) {
+        if (numbers.put(ValveSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND, nanolitresPerSecond) != ValveKernel.OK) {
             throw new IllegalArgumentException("largest flow must be above 0 and at most 600 L/min, but was " + flow);
         }
         return this;
@@ -59,19 +58,20 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder readingDelay(Duration delay) {
-        return time(RegenerationSetting.READING_DELAY_SECONDS, "delay of a reading", delay);
+        return time(ValveSetting.READING_DELAY_SECONDS, "delay of a reading", delay);
     }
 
     /**
      * States the longest time between two readings while the controller runs: a clock that jumps further was changed; 25 hours if not stated,
-     * so that a reading a day will do. With frequent readings state less, and less remains unnoticed.
+     * so that a reading a day will do. With frequent readings state less, and less remains unnoticed; after a longer gap the water is
+     * counted, if it can have flown in the time that the clock shows, and the time is not credited.
      *
      * @param gap one minute to 30 days
      * @return this builder
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder longestGap(Duration gap) {
-        return time(RegenerationSetting.LONGEST_GAP_SECONDS, "longest gap between readings", gap);
+        return time(ValveSetting.LONGEST_GAP_SECONDS, "longest gap between readings", gap);
     }
 
     /**
@@ -82,29 +82,29 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder silentAfter(Duration silence) {
-        return time(RegenerationSetting.SILENCE_SECONDS, "time without a pulse", silence);
+        return time(ValveSetting.SILENCE_SECONDS, "time without a pulse", silence);
     }
 
     /**
-     * States the reserve until the first whole day has been seen; 400 L if not stated.
+     * States the reserve of the first week, which the learned one may pass; 400 L if not stated. A day's use up to this never counts as an outlier.
      *
      * @param reserve 0 to 1000 m³; never more than the capacity counts
      * @return this builder
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder firstReserve(Quantity<Volume> reserve) {
-        return volume(RegenerationSetting.FIRST_RESERVE_NANOLITRES, "first reserve", reserve);
+        return volume(ValveSetting.FIRST_RESERVE_NANOLITRES, "first reserve", reserve);
     }
 
     /**
-     * States the reserve that the learned one does not go below; 0 if not stated.
+     * States the reserve that the learned one does not go below; a quarter of the first reserve if not stated.
      *
-     * @param reserve 0 to 1000 m³; never more than the capacity counts
+     * @param reserve 0, for no such floor, to 1000 m³; never more than the capacity counts
      * @return this builder
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder leastReserve(Quantity<Volume> reserve) {
-        return volume(RegenerationSetting.LEAST_RESERVE_NANOLITRES, "least reserve", reserve);
+        return volume(ValveSetting.LEAST_RESERVE_NANOLITRES, "least reserve", reserve);
     }
 
     /**
@@ -115,13 +115,13 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder atOnceBelow(Quantity<Volume> left) {
-        long capacity = numbers.value(RegenerationSetting.CAPACITY_NANOLITRES);
+        long capacity = numbers.value(ValveSetting.CAPACITY_NANOLITRES);
         long nanolitres = Nanolitres.of(left);
         if (nanolitres < 0 || nanolitres >= capacity) { // at the capacity one regeneration would follow the other
             throw new IllegalArgumentException("what is left for a regeneration at once must be from 0 L to less than "
                     + Nanolitres.exactly(capacity) + ", but was " + left);
         }
-        numbers.put(RegenerationSetting.AT_ONCE_NANOLITRES, nanolitres);
+        numbers.put(ValveSetting.AT_ONCE_NANOLITRES, nanolitres);
         return this;
     }
 
@@ -135,8 +135,8 @@ public final class SoftenerSettingsBuilder {
      */
     public SoftenerSettingsBuilder night(LocalTime begins, Duration lasts) {
         Objects.requireNonNull(begins, "begins");
-        time(RegenerationSetting.NIGHT_LASTS_SECONDS, "length of the night's window", lasts);
-        numbers.put(RegenerationSetting.NIGHT_BEGINS_SECONDS, begins.toSecondOfDay());
+        time(ValveSetting.NIGHT_LASTS_SECONDS, "length of the night's window", lasts);
+        numbers.put(ValveSetting.NIGHT_BEGINS_SECONDS, begins.toSecondOfDay());
         return this;
     }
 
@@ -153,7 +153,7 @@ public final class SoftenerSettingsBuilder {
             throw new IllegalArgumentException(
                     "longest age must be from 1 d to 1000 d, or zero for none, but was " + Spans.exactly(age));
         }
-        return time(RegenerationSetting.LONGEST_AGE_SECONDS, "longest age", age);
+        return time(ValveSetting.LONGEST_AGE_SECONDS, "longest age", age);
     }
 
     /**
@@ -164,7 +164,7 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder shortestInterval(Duration interval) {
-        return time(RegenerationSetting.SHORTEST_INTERVAL_SECONDS, "shortest interval", interval);
+        return time(ValveSetting.SHORTEST_INTERVAL_SECONDS, "shortest interval", interval);
     }
 
     /**
@@ -175,7 +175,21 @@ public final class SoftenerSettingsBuilder {
      * @throws IllegalArgumentException if it is out of range
      */
     public SoftenerSettingsBuilder longestRegeneration(Duration duration) {
-        return time(RegenerationSetting.LONGEST_REGENERATION_SECONDS, "longest regeneration", duration);
+        return time(ValveSetting.LONGEST_REGENERATION_SECONDS, "longest regeneration", duration);
+    }
+
+    /**
+     * States after how many failed regenerations in a row none starts by itself any more, until a person has acknowledged it; 3 if not stated.
+     *
+     * @param failures 1 to 1000
+     * @return this builder
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public SoftenerSettingsBuilder mostFailures(int failures) {
+        if (numbers.put(ValveSetting.MOST_FAILURES, failures) != ValveKernel.OK) {
+            throw new IllegalArgumentException("most failures in a row must be from 1 to 1000, but were " + failures);
+        }
+        return this;
     }
 
     /**
@@ -187,17 +201,19 @@ public final class SoftenerSettingsBuilder {
         return new SoftenerSettings(numbers);
     }
 
-    private SoftenerSettingsBuilder volume(RegenerationSetting setting, String what, Quantity<Volume> volume) {
-        if (numbers.put(setting, Nanolitres.of(volume)) != RegenerationKernel.OK) {
-            throw new IllegalArgumentException(what + " must be from " + Nanolitres.exactly(setting.least()) + " to "
+    private SoftenerSettingsBuilder volume(ValveSetting setting, String what, Quantity<Volume> volume) {
+        long nanolitres = Nanolitres.of(volume);
+        if (nanolitres < 0 || numbers.put(setting, nanolitres) != ValveKernel.OK) {
+            throw new IllegalArgumentException(what + " must be from "
+                    + Nanolitres.exactly(Math.max(0, setting.least())) + " to "
                     + Nanolitres.exactly(setting.most()) + ", but was " + volume);
         }
         return this;
     }
 
-    private SoftenerSettingsBuilder time(RegenerationSetting setting, String what, Duration time) {
+    private SoftenerSettingsBuilder time(ValveSetting setting, String what, Duration time) {
         Objects.requireNonNull(time, what);
-        if (numbers.put(setting, time.toSeconds()) != RegenerationKernel.OK) {
+        if (numbers.put(setting, time.toSeconds()) != ValveKernel.OK) {
             throw new IllegalArgumentException(what + " must be from " + Spans.text(setting.least()) + " to "
                     + Spans.text(setting.most()) + ", but was " + Spans.exactly(time));
         }

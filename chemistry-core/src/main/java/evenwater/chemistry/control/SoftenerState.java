@@ -1,12 +1,12 @@
 package evenwater.chemistry.control;
 
-import evenwater.chemistry.kernel.RegenerationCount;
-import evenwater.chemistry.kernel.RegenerationEvents;
-import evenwater.chemistry.kernel.RegenerationKernel;
-import evenwater.chemistry.kernel.RegenerationSave;
-import evenwater.chemistry.kernel.RegenerationSetting;
-import evenwater.chemistry.kernel.RegenerationState;
 import evenwater.chemistry.kernel.UseLearning;
+import evenwater.chemistry.kernel.ValveCount;
+import evenwater.chemistry.kernel.ValveEvents;
+import evenwater.chemistry.kernel.ValveKernel;
+import evenwater.chemistry.kernel.ValveSave;
+import evenwater.chemistry.kernel.ValveSetting;
+import evenwater.chemistry.kernel.ValveState;
 import evenwater.chemistry.quantity.WaterQuantity;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  * A metered softener at a moment: what is left, what was used, what is kept in reserve, and whether to regenerate. Each reading of the meter
  * and each report of the valve gives the next state.
  *
- * <p>The rules stand in the kernel: {@link RegenerationKernel} for clock, days and meter, {@link UseLearning} for the reserve,
- * {@link evenwater.chemistry.kernel.RegenerationRule} for the decision. Volumes are counted in whole nanolitres. Before a
+ * <p>The rules stand in the kernel: {@link ValveKernel} for clock, days and meter, {@link UseLearning} for the reserve,
+ * {@link evenwater.chemistry.kernel.ValveRule} for the decision. Volumes are counted in whole nanolitres. Before a
  * report of the valve take a reading, so that the water is counted with the valve as it stood.
  *
  * <p>Not a safety device: the decision replaces neither the protection of the appliance against overflow, brine in the water and
@@ -38,10 +38,10 @@ import org.jspecify.annotations.Nullable;
 public final class SoftenerState {
 
     private final SoftenerSettings settings;
-    private final RegenerationState numbers;
+    private final ValveState numbers;
     private final int notices;
 
-    private SoftenerState(SoftenerSettings settings, RegenerationState numbers, int notices) {
+    SoftenerState(SoftenerSettings settings, ValveState numbers, int notices) {
         this.settings = settings;
         this.numbers = numbers;
         this.notices = notices;
@@ -58,7 +58,7 @@ public final class SoftenerState {
      */
     public static SoftenerState regenerated(SoftenerSettings settings, long reading, LocalDateTime at) {
         Objects.requireNonNull(settings, "settings");
-        return begin(settings, reading, at, settings.value(RegenerationSetting.CAPACITY_NANOLITRES));
+        return begin(settings, reading, at, settings.value(ValveSetting.CAPACITY_NANOLITRES));
     }
 
     /**
@@ -76,10 +76,9 @@ public final class SoftenerState {
     }
 
     private static SoftenerState begin(SoftenerSettings settings, long reading, LocalDateTime at, long left) {
-        RegenerationState numbers = new RegenerationState();
-        RegenerationKernel.begin(
-                settings.numbers(), numbers, Checked.reading(settings, reading), Checked.clock(at), left);
-        return new SoftenerState(settings, numbers, RegenerationKernel.OK);
+        ValveState numbers = new ValveState();
+        ValveKernel.begin(settings.numbers(), numbers, Checked.reading(settings, reading), Checked.clock(at), left);
+        return new SoftenerState(settings, numbers, ValveKernel.OK);
     }
 
     /**
@@ -93,7 +92,7 @@ public final class SoftenerState {
     public SoftenerState read(long reading, LocalDateTime at) {
         Checked.reading(settings, reading);
         long clock = Checked.clock(at);
-        return next(state -> RegenerationKernel.step(settings.numbers(), state, reading, clock));
+        return next(state -> ValveKernel.step(settings.numbers(), state, reading, clock));
     }
 
     /**
@@ -107,16 +106,17 @@ public final class SoftenerState {
     public SoftenerState restarted(long reading, LocalDateTime at) {
         Checked.reading(settings, reading);
         long clock = Checked.clock(at);
-        return next(state -> RegenerationKernel.restart(settings.numbers(), state, reading, clock));
+        return next(state -> ValveKernel.restart(settings.numbers(), state, reading, clock));
     }
 
     /**
-     * Reports that a regeneration has started: water passes hard.
+     * Reports that a regeneration has started: water passes hard. While failures hold one back, it was started by hand, and their row begins
+     * anew.
      *
      * @return the next state; the same with a notice if one is under way
      */
     public SoftenerState regenerationStarted() {
-        return next(RegenerationEvents::started);
+        return next(state -> ValveEvents.started(settings.numbers(), state));
     }
 
     /**
@@ -129,18 +129,16 @@ public final class SoftenerState {
     }
 
     /**
-     * Reports that a regeneration went to its end, with the capacity that its dose of salt gave.
+     * Reports that a regeneration went to its end, with the capacity that its dose of salt gave. The end of one that was taken as interrupted
+     * is believed too, while no other has started.
      *
-     * @param capacity above 0 and at most 1000 m³
+     * @param capacity above 0, above what is left for a regeneration at once, and at most 1000 m³
      * @return the next state; the same with a notice if none was under way
      * @throws IllegalArgumentException if the capacity is out of range
      */
     public SoftenerState regenerationFinished(Quantity<Volume> capacity) {
-        long nanolitres = Nanolitres.of(capacity);
-        if (nanolitres < 1 || nanolitres > RegenerationKernel.LARGEST_CAPACITY) {
-            throw new IllegalArgumentException("capacity must be above 0 L and at most 1000000 L, but was " + capacity);
-        }
-        return next(state -> RegenerationEvents.finished(state, nanolitres));
+        long nanolitres = Checked.capacity(settings, capacity);
+        return next(state -> ValveEvents.finished(settings.numbers(), state, nanolitres));
     }
 
     /**
@@ -150,7 +148,16 @@ public final class SoftenerState {
      * @return the next state; the same with a notice if none was under way
      */
     public SoftenerState regenerationFailed(boolean brineDrawn) {
-        return next(state -> RegenerationEvents.failed(state, brineDrawn));
+        return next(state -> ValveEvents.failed(state, brineDrawn));
+    }
+
+    /**
+     * Reports that a person has seen to the regenerations that failed: the next may start by itself.
+     *
+     * @return the next state
+     */
+    public SoftenerState failuresAcknowledged() {
+        return next(ValveEvents::failuresAcknowledged);
     }
 
     /**
@@ -160,21 +167,23 @@ public final class SoftenerState {
      * @return the next state
      */
     public SoftenerState withSaltMissing(boolean missing) {
-        return next(state -> RegenerationEvents.salt(state, missing));
+        return next(state -> ValveEvents.salt(state, missing));
     }
 
     /**
      * Declares a holiday or its end: its days teach nothing, and a meter without pulses is no trouble. The calendar goes on.
+     * What is so already changes nothing.
      *
      * @param away whether nobody is there
      * @return the next state
      */
     public SoftenerState withHoliday(boolean away) {
-        return next(state -> RegenerationEvents.holiday(state, away));
+        return next(state -> ValveEvents.holiday(state, away));
     }
 
     /**
-     * Declares that the meter was exchanged or set back. Water since the last believed reading is not counted.
+     * Declares that the meter was exchanged or set back. Water between the last believed reading and this one is lost to all counts: totals are
+     * too low, and {@link #left} is too high by as much; where that may matter, regenerate.
      *
      * @param reading of the new counter now; 0 to 2 to the power of its bits, less 1
      * @return the next state, which counts on from there
@@ -182,11 +191,11 @@ public final class SoftenerState {
      */
     public SoftenerState meterExchanged(long reading) {
         Checked.reading(settings, reading);
-        return next(state -> RegenerationEvents.meterExchanged(settings.numbers(), state, reading));
+        return next(state -> ValveEvents.meterExchanged(settings.numbers(), state, reading));
     }
 
-    private SoftenerState next(ToIntFunction<RegenerationState> change) {
-        RegenerationState copy = new RegenerationState();
+    private SoftenerState next(ToIntFunction<ValveState> change) {
+        ValveState copy = new ValveState();
         copy.copyFrom(numbers);
         int noticed = change.applyAsInt(copy);
         return new SoftenerState(settings, copy, noticed);
@@ -198,7 +207,7 @@ public final class SoftenerState {
      * @return local wall time
      */
     public LocalDateTime time() {
-        return Checked.dateTime(numbers.count(RegenerationCount.CLOCK));
+        return Checked.dateTime(numbers.count(ValveCount.CLOCK));
     }
 
     /**
@@ -207,7 +216,7 @@ public final class SoftenerState {
      * @return in litres
      */
     public WaterQuantity<Volume> capacity() {
-        return volume(RegenerationCount.CAPACITY);
+        return volume(ValveCount.CAPACITY);
     }
 
     /**
@@ -216,7 +225,7 @@ public final class SoftenerState {
      * @return 0 to the capacity, in litres
      */
     public WaterQuantity<Volume> left() {
-        return volume(RegenerationCount.LEFT);
+        return volume(ValveCount.LEFT);
     }
 
     /**
@@ -225,13 +234,13 @@ public final class SoftenerState {
      * @return 0 while something is left, in litres
      */
     public WaterQuantity<Volume> overdrawn() {
-        return volume(RegenerationCount.OVERDRAWN);
+        return volume(ValveCount.OVERDRAWN);
     }
 
     /**
      * Returns what is to be left at the regeneration hour so that the next day is covered.
      *
-     * @return {@code m + 2 d} of {@link UseLearning}, between the least reserve and the capacity, in litres
+     * @return by the rule of {@link UseLearning}; at most the capacity, in litres
      */
     public WaterQuantity<Volume> reserve() {
         return Nanolitres.volume(UseLearning.reserveNanolitres(settings.numbers(), numbers));
@@ -243,7 +252,7 @@ public final class SoftenerState {
      * @return the learned mean in litres; empty before the first whole day with use
      */
     public Optional<WaterQuantity<Volume>> usualDay() {
-        return numbers.count(RegenerationCount.DAYS) == 0
+        return numbers.count(ValveCount.DAYS) == 0
                 ? Optional.empty()
                 : Optional.of(Nanolitres.volume(numbers.meanNanolitresPerDay()));
     }
@@ -255,9 +264,9 @@ public final class SoftenerState {
      */
     public WaterUse today() {
         return new WaterUse(
-                volume(RegenerationCount.TODAY_SOFTENED),
-                volume(RegenerationCount.TODAY_BYPASSED),
-                volume(RegenerationCount.TODAY_EXHAUSTED));
+                volume(ValveCount.TODAY_SOFTENED),
+                volume(ValveCount.TODAY_BYPASSED),
+                volume(ValveCount.TODAY_EXHAUSTED));
     }
 
     /**
@@ -267,9 +276,9 @@ public final class SoftenerState {
      */
     public WaterUse total() {
         return new WaterUse(
-                volume(RegenerationCount.TOTAL_SOFTENED),
-                volume(RegenerationCount.TOTAL_BYPASSED),
-                volume(RegenerationCount.TOTAL_EXHAUSTED));
+                volume(ValveCount.TOTAL_SOFTENED),
+                volume(ValveCount.TOTAL_BYPASSED),
+                volume(ValveCount.TOTAL_EXHAUSTED));
     }
 
     /**
@@ -278,7 +287,7 @@ public final class SoftenerState {
      * @return 0 or more
      */
     public Duration age() {
-        return Duration.ofSeconds(numbers.count(RegenerationCount.AGE));
+        return Duration.ofSeconds(numbers.count(ValveCount.AGE));
     }
 
     /**
@@ -287,7 +296,7 @@ public final class SoftenerState {
      * @return whether water passes hard
      */
     public boolean isRegenerating() {
-        return numbers.count(RegenerationCount.REGENERATING) == 1;
+        return numbers.count(ValveCount.REGENERATING) == 1;
     }
 
     /**
@@ -324,49 +333,28 @@ public final class SoftenerState {
     }
 
     /**
-     * Returns the state as plain numbers, notices apart. Keep two places and write them in turn, so that one is whole at any time.
+     * Returns how many readings and reports were taken since the beginning. A state that begins anew starts from 0: overwrite all saves of the one
+     * before.
      *
-     * @return a new array, see {@link RegenerationSave}
+     * @return 0 or more; of two saves that can be restored the newer one has the larger number
+     */
+    public long sequence() {
+        return numbers.count(ValveCount.SEQUENCE);
+    }
+
+    /**
+     * Returns the state as plain numbers, notices apart. Keep two places and write them in turn, so that one is whole at any time; of two that are
+     * whole the one with the larger {@link #sequence} is newer.
+     *
+     * @return a new array for {@link SoftenerSettings#restore}, see {@link ValveSave}
      */
     public long[] save() {
-        long[] save = new long[RegenerationSave.LENGTH];
-        RegenerationSave.write(settings.numbers(), numbers, save);
+        long[] save = new long[ValveSave.LENGTH];
+        ValveSave.write(settings.numbers(), numbers, save);
         return save;
     }
 
-    /**
-     * Returns the state that was saved under these settings; {@link #restarted} comes next.
-     *
-     * @param settings the same as then
-     * @param save as {@link #save} gave it
-     * @return the state
-     * @throws UnusableSaveException if the save is torn, damaged, of another version, or made under other settings
-     */
-    public static SoftenerState restore(SoftenerSettings settings, long[] save) {
-        Objects.requireNonNull(settings, "settings");
-        Objects.requireNonNull(save, "save");
-        RegenerationState numbers = new RegenerationState();
-        Checked.save(RegenerationSave.read(settings.numbers(), numbers, save), save.length);
-        return new SoftenerState(settings, numbers, RegenerationKernel.OK);
-    }
-
-    /**
-     * Returns the state that was saved, under settings that were changed on purpose: volumes stay, and the day is not learned from.
-     *
-     * @param settings to go on with
-     * @param save as {@link #save} gave it
-     * @return the state
-     * @throws UnusableSaveException if the save is torn, damaged or of another version, or its reading too large for the counter
-     */
-    public static SoftenerState restoreUnderOtherSettings(SoftenerSettings settings, long[] save) {
-        Objects.requireNonNull(settings, "settings");
-        Objects.requireNonNull(save, "save");
-        RegenerationState numbers = new RegenerationState();
-        Checked.save(RegenerationSave.readUnderOtherSettings(settings.numbers(), numbers, save), save.length);
-        return new SoftenerState(settings, numbers, RegenerationKernel.OK);
-    }
-
-    private WaterQuantity<Volume> volume(RegenerationCount count) {
+    private WaterQuantity<Volume> volume(ValveCount count) {
         return Nanolitres.volume(numbers.count(count));
     }
 
@@ -382,9 +370,9 @@ public final class SoftenerState {
     @Override
     public int hashCode() {
         return Objects.hash(
-                numbers.count(RegenerationCount.CLOCK),
-                numbers.count(RegenerationCount.PULSES),
-                numbers.count(RegenerationCount.LEFT),
+                numbers.count(ValveCount.CLOCK),
+                numbers.count(ValveCount.PULSES),
+                numbers.count(ValveCount.LEFT),
                 notices);
     }
 

@@ -3,20 +3,32 @@ package evenwater.chemistry.kernel;
 /**
  * How a softener learns what a household uses in a day, and what it keeps in reserve for the next one.
  *
- * <p>Own rule. With m the mean and d the mean absolute deviation so far, and u the use of the n-th day that teaches:
+ * <p>Own rule. With m the mean and d the mean absolute deviation so far, u the use of the n-th day that teaches, and F the first reserve, which the
+ * owner states:
  *
  * <ul>
  *   <li>a day without any use teaches nothing: nobody was there, or the meter is stuck;
  *   <li>first day: {@code m = u, d = u / 4};
- *   <li>after seven days, a day of little use, {@code u < 0.2 m}, teaches nothing either, unless 14 such days in a row came before it:
- *       then the household has shrunk for good (days without any use are left out of the row);
- *   <li>after seven days, an outlier is cut: {@code u' = min(u, m + 3 max(d, 0.1 m))}, before that {@code u' = u};
- *   <li>{@code a = max(1/8, 1/n)}, then {@code m' = m + a (u' − m)} and {@code d' = d + a (|u' − m| − d)}.
+ *   <li>after seven days, a day of little use, {@code u < 0.2 m}, teaches nothing either, unless 14 such days in a row came before it
+ *       (days without any use are left out of the row): then it teaches slowly, since a dripping tap of an empty house looks like a household
+ *       that has shrunk;
+ *   <li>after seven days, an outlier is cut: {@code u' = min(u, max(F, m + 3 max(d, 0.1 m)))}, before that {@code u' = u}; up to F no use is an
+ *       outlier, so that a mean that fell too low recovers within days;
+ *   <li>{@code a = 1/32} for a low day that teaches, else {@code a = max(1/8, 1/n)}; then {@code m' = m + a (u' − m)} and
+ *       {@code d' = d + a (|u' − m| − d)}.
  * </ul>
  *
- * <p>So the first week is a plain mean, whatever its first day was like. The reserve is {@code m + 2 d}: of a normally distributed use, whose mean
- * absolute deviation is 0.8 standard deviations, it covers some 94 days of 100. A use of d = 0.08 m that trebles for good is covered after 9
- * days, one that grows tenfold after 16; a week of a burst pipe at 200 m raises the mean by half, not a hundredfold.
+ * <p>The reserve for the next day is
+ *
+ * <ul>
+ *   <li>{@code max(F, m + 2 d)} until seven days were learned, as the first of them may be anything;
+ *   <li>{@code max(floor, m + 2 d)} from then on, the floor being the least reserve, or F / 4 if none was stated.
+ * </ul>
+ *
+ * <p>The first week is a plain mean, whatever its first day was like. Of a normally distributed use, whose mean absolute deviation is 0.8
+ * standard deviations, {@code m + 2 d} covers some 94 days of 100. With F no larger than m, a use of d = 0.08 m that trebles for good
+ * is covered after 9 days, one that grows tenfold after 16; a week of a burst pipe at 200 m raises the mean by half, not a hundredfold. A household that
+ * shrinks to an eighth for good needs 14 days, 20 slow ones and some weeks at the usual pace.
  */
 public final class UseLearning {
 
@@ -32,6 +44,8 @@ public final class UseLearning {
     private static final double OUTLIER = 3;
     private static final double LEAST_DEVIATION = 0.1;
     private static final double SHARE = 0.125;
+    private static final double SLOW_SHARE = 0.03125;
+    private static final long FLOOR_OF_FIRST = 4;
     private static final double COVER = 2;
 
     private UseLearning() {}
@@ -39,43 +53,46 @@ public final class UseLearning {
     /**
      * Learns from a whole day.
      *
+     * @param settings first reserve
      * @param state whose mean, deviation and rows of days are changed
      * @param use of the day in nL; 0 or more
-     * @return bits of {@link RegenerationKernel}: {@code DAY_LEARNED}, {@code LOW_DAY}, {@code OUTLIER_DAY}
+     * @return bits of {@link ValveKernel}: {@code DAY_LEARNED}, {@code LOW_DAY}, {@code OUTLIER_DAY}
      */
-    static int learn(RegenerationState state, double use) {
+    static int learn(ValveSettings settings, ValveState state, double use) {
         long[] n = state.counts;
-        double m = state.learned[RegenerationState.MEAN];
-        double d = state.learned[RegenerationState.DEVIATION];
+        double m = state.learned[ValveState.MEAN];
+        double d = state.learned[ValveState.DEVIATION];
         if (use == 0) {
-            return RegenerationKernel.LOW_DAY;
+            return ValveKernel.LOW_DAY;
         }
-        if (n[RegenerationState.DAYS] == 0) {
-            n[RegenerationState.DAYS] = 1;
-            state.learned[RegenerationState.MEAN] = use;
-            state.learned[RegenerationState.DEVIATION] = use * FIRST_DEVIATION;
-            return RegenerationKernel.DAY_LEARNED;
+        if (n[ValveState.DAYS] == 0) {
+            n[ValveState.DAYS] = 1;
+            state.learned[ValveState.MEAN] = use;
+            state.learned[ValveState.DEVIATION] = use * FIRST_DEVIATION;
+            return ValveKernel.DAY_LEARNED;
         }
-        int notices = RegenerationKernel.DAY_LEARNED;
-        boolean settled = n[RegenerationState.DAYS] >= SETTLED_DAYS;
+        int notices = ValveKernel.DAY_LEARNED;
+        boolean settled = n[ValveState.DAYS] >= SETTLED_DAYS;
         if (settled && use < LOW * m) {
-            n[RegenerationState.LOW_DAYS] = Math.min(n[RegenerationState.LOW_DAYS] + 1, MOST_DAYS);
-            if (n[RegenerationState.LOW_DAYS] <= LOW_DAYS) {
-                return RegenerationKernel.LOW_DAY;
+            n[ValveState.LOW_DAYS] = Math.min(n[ValveState.LOW_DAYS] + 1, MOST_DAYS);
+            if (n[ValveState.LOW_DAYS] <= LOW_DAYS) {
+                return ValveKernel.LOW_DAY;
             }
-            notices |= RegenerationKernel.LOW_DAY;
+            notices |= ValveKernel.LOW_DAY;
         } else {
-            n[RegenerationState.LOW_DAYS] = 0;
+            n[ValveState.LOW_DAYS] = 0;
         }
-        double most = settled ? m + OUTLIER * Math.max(d, LEAST_DEVIATION * m) : use;
+        double limit = m + OUTLIER * Math.max(d, LEAST_DEVIATION * m);
+        double most = settled ? Math.max(limit, (double) settings.values[ValveSettings.FIRST_RESERVE]) : use;
         if (use > most) {
-            notices |= RegenerationKernel.OUTLIER_DAY;
+            notices |= ValveKernel.OUTLIER_DAY;
         }
-        n[RegenerationState.DAYS] = Math.min(n[RegenerationState.DAYS] + 1, MOST_DAYS);
-        double a = Math.max(SHARE, 1.0 / n[RegenerationState.DAYS]);
+        n[ValveState.DAYS] = Math.min(n[ValveState.DAYS] + 1, MOST_DAYS);
+        boolean slow = n[ValveState.LOW_DAYS] > 0;
+        double a = slow ? SLOW_SHARE : Math.max(SHARE, 1.0 / n[ValveState.DAYS]);
         double difference = Math.min(use, most) - m;
-        state.learned[RegenerationState.MEAN] = m + a * difference;
-        state.learned[RegenerationState.DEVIATION] = d + a * (Math.abs(difference) - d);
+        state.learned[ValveState.MEAN] = m + a * difference;
+        state.learned[ValveState.DEVIATION] = d + a * (Math.abs(difference) - d);
         return notices;
     }
 
@@ -84,14 +101,15 @@ public final class UseLearning {
      *
      * @param settings first and least reserve
      * @param state what was learned
-     * @return nL; {@code max(least, ⌈m + 2 d⌉)}, or the first reserve before a day was learned; never above the capacity
+     * @return nL; see above, rounded up; never above the capacity
      */
-    public static long reserveNanolitres(RegenerationSettings settings, RegenerationState state) {
-        long least = settings.values[RegenerationSettings.LEAST_RESERVE];
-        long wanted = state.counts[RegenerationState.DAYS] == 0
-                ? settings.values[RegenerationSettings.FIRST_RESERVE]
-                : (long) Math.ceil(
-                        state.learned[RegenerationState.MEAN] + COVER * state.learned[RegenerationState.DEVIATION]);
-        return Math.min(Math.max(wanted, least), state.counts[RegenerationState.CAPACITY]);
+    public static long reserveNanolitres(ValveSettings settings, ValveState state) {
+        long first = settings.values[ValveSettings.FIRST_RESERVE];
+        long stated = settings.values[ValveSettings.LEAST_RESERVE];
+        long floor = stated < 0 ? first / FLOOR_OF_FIRST : stated;
+        long days = state.counts[ValveState.DAYS];
+        long least = days < SETTLED_DAYS ? Math.max(first, floor) : floor;
+        long learned = (long) Math.ceil(state.learned[ValveState.MEAN] + COVER * state.learned[ValveState.DEVIATION]);
+        return Math.min(Math.max(learned, least), state.counts[ValveState.CAPACITY]);
     }
 }

@@ -8,7 +8,7 @@ import static evenwater.chemistry.quantity.WaterUnits.volume;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import evenwater.chemistry.kernel.RegenerationSetting;
+import evenwater.chemistry.kernel.ValveSetting;
 import evenwater.chemistry.quantity.FlowRate;
 import evenwater.chemistry.testing.Refused;
 import java.time.Duration;
@@ -30,7 +30,7 @@ class SoftenerSettingsTest {
     }
 
     private static long pulse(SoftenerSettingsBuilder builder) {
-        return builder.build().value(RegenerationSetting.PULSE_NANOLITRES);
+        return builder.build().value(ValveSetting.PULSE_NANOLITRES);
     }
 
     @Test
@@ -48,6 +48,7 @@ class SoftenerSettingsTest {
                 .longestAge(Duration.ofDays(4))
                 .shortestInterval(Duration.ofHours(12))
                 .longestRegeneration(Duration.ofMinutes(150))
+                .mostFailures(5)
                 .build();
         assertEquals(
                 "softener settings: PULSE_NANOLITRES 100000000, COUNTER_BITS 16, LARGEST_FLOW_NANOLITRES_PER_SECOND 1500000000, "
@@ -55,7 +56,7 @@ class SoftenerSettingsTest {
                         + "CAPACITY_NANOLITRES 1200000000000, FIRST_RESERVE_NANOLITRES 300000000000, "
                         + "LEAST_RESERVE_NANOLITRES 80000000000, AT_ONCE_NANOLITRES 0, NIGHT_BEGINS_SECONDS 12600, "
                         + "NIGHT_LASTS_SECONDS 3600, LONGEST_AGE_SECONDS 345600, SHORTEST_INTERVAL_SECONDS 43200, "
-                        + "LONGEST_REGENERATION_SECONDS 9000",
+                        + "LONGEST_REGENERATION_SECONDS 9000, MOST_FAILURES 5",
                 settings.toString());
         assertEquals(volume(0.1, LITRE), settings.pulse());
         assertEquals(volume(1200, LITRE), settings.capacity());
@@ -65,8 +66,8 @@ class SoftenerSettingsTest {
 
     @Test
     void whatIsNotStatedIsAsUsual() {
-        for (RegenerationSetting setting : RegenerationSetting.values()) {
-            if (setting != RegenerationSetting.PULSE_NANOLITRES && setting != RegenerationSetting.CAPACITY_NANOLITRES) {
+        for (ValveSetting setting : ValveSetting.values()) {
+            if (setting != ValveSetting.PULSE_NANOLITRES && setting != ValveSetting.CAPACITY_NANOLITRES) {
                 assertEquals(setting.usual(), builder().build().value(setting));
             }
         }
@@ -100,6 +101,9 @@ class SoftenerSettingsTest {
         Refused.argument(
                 "least reserve must be from 0 L to 1000000 L, but was 1000001 L",
                 () -> builder().leastReserve(volume(1_000_001, LITRE)));
+        Refused.argument(
+                "least reserve must be from 0 L to 1000000 L, but was -1.0E-9 L",
+                () -> builder().leastReserve(volume(-1e-9, LITRE)));
         Refused.argument(
                 "what is left for a regeneration at once must be from 0 L to less than 1200 L, but was 1200 L",
                 () -> builder().atOnceBelow(volume(1200, LITRE)));
@@ -137,6 +141,15 @@ class SoftenerSettingsTest {
         Refused.asNull("begins", () -> builder().night(null, Duration.ofHours(1)));
         Refused.asNull("age", () -> builder().longestAge(null));
         Refused.asNull("delay of a reading", () -> builder().readingDelay(null));
+    }
+
+    @Test
+    void failuresOutOfRangeAreRefused() {
+        for (int failures : new int[] {0, 1001}) {
+            Refused.argument(
+                    "most failures in a row must be from 1 to 1000, but were " + failures,
+                    () -> builder().mostFailures(failures));
+        }
     }
 
     @Test

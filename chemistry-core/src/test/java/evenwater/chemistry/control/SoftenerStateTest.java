@@ -6,7 +6,6 @@ import static evenwater.chemistry.quantity.WaterUnits.volume;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.control.RegenerationDecision.Due;
@@ -97,8 +96,8 @@ class SoftenerStateTest {
         SoftenerState state = hours(fresh, 14 + 24, 10);
         assertEquals(Set.of(SoftenerNotice.DAY_LEARNED), state.notices());
         assertEquals(Optional.of(volume(240, LITRE)), state.usualDay());
-        assertEquals(volume(360, LITRE), state.reserve());
-        assertEquals(List.of("a day was learned from: usual use 240 L, reserve 360 L"), state.words());
+        assertEquals(volume(400, LITRE), state.reserve());
+        assertEquals(List.of("a day was learned from: usual use 240 L, reserve 400 L"), state.words());
     }
 
     @Test
@@ -168,9 +167,24 @@ class SoftenerStateTest {
         assertEquals(
                 "readings do not go on from 65500: no water is counted until an exchange of the meter is declared",
                 unclear.words().get(1));
+        assertEquals(
+                "no regeneration is due: 1,000 L left, reserve 400 L; no water is counted until an exchange of the meter is "
+                        + "declared, so more may be used up",
+                unclear.decision().words());
         SoftenerState exchanged = unclear.meterExchanged(40_002).read(40_010, NOON.plusMinutes(4));
         assertEquals(volume(992, LITRE), exchanged.left());
         assertEquals(List.of(), exchanged.words());
+
+        SoftenerState repeated = fresh.read(65_500, NOON);
+        assertEquals(Set.of(SoftenerNotice.READING_REPEATED), repeated.notices());
+        assertEquals(
+                List.of("reading 65500 came again with the same time: a message came twice, or the clock stands"),
+                repeated.words());
+        SoftenerState gap = fresh.restarted(65_501, NOON.plusHours(26));
+        assertEquals(Set.of(SoftenerNotice.LONG_GAP, SoftenerNotice.ROLLOVER_AMBIGUOUS), gap.notices());
+        assertEquals(
+                "more than the longest gap of 1 d 1 h since the reading before: readings are missing, or the clock was put forward",
+                gap.words().get(0));
 
         SoftenerState ambiguous = fresh.read(65_500, NOON.plusHours(19));
         assertEquals(
@@ -203,11 +217,12 @@ class SoftenerStateTest {
         assertEquals(
                 "a day of no use or little, 0 with little in a row: reserve 255 L",
                 empty.words().get(0));
-        // a day of 960 L: limit 240 + 3 · 24, m = 240 + 72 / 8 = 249, d = 7.5 + (72 - 7.5) / 8 = 15.5625
+        // a day of 960 L: cut at the first reserve of 400 L, m = 240 + 160 / 8 = 260, d = 7.5 + (160 - 7.5) / 8 =
+        // 26.5625
         SoftenerState party = hours(hours(usual, 24, 40), 1, 0);
         assertEquals(Set.of(SoftenerNotice.DAY_LEARNED, SoftenerNotice.OUTLIER_DAY), party.notices());
         assertEquals(
-                "a day of uncommon use was cut for learning: reserve 280.1 L",
+                "a day of uncommon use was cut for learning: reserve 313.1 L",
                 party.words().get(1));
     }
 
@@ -220,10 +235,10 @@ class SoftenerStateTest {
         for (int i = 1; i <= 4; i++) { // 1000 days of 10 L/s each
             state = state.restarted(i * 864_000L, NOON.plusDays(1000L * i));
         }
-        assertEquals(Set.of(SoftenerNotice.TOTALS_FULL), state.notices());
+        assertEquals(Set.of(SoftenerNotice.LONG_GAP, SoftenerNotice.TOTALS_FULL), state.notices());
         assertEquals(
                 "a total has reached 3,000,000,000 L and stands still",
-                state.words().get(0));
+                state.words().get(1));
         assertEquals(volume(3e9, LITRE), state.total().exhausted());
     }
 
@@ -251,53 +266,39 @@ class SoftenerStateTest {
     }
 
     @Test
-    void aSaveGoesOnAsIfNothingHadHappened() {
-        SoftenerState state = hours(fresh, 100, 7);
-        SoftenerState restored = SoftenerState.restore(SETTINGS, state.save());
-        assertEquals(hours(state, 30, 6), hours(restored, 30, 6));
+    void itsLateEndIsBelieved() {
+        SoftenerState state =
+                hours(fresh.regenerationStarted(), 5, 0).regenerationFinished().read(65_500, NOON.plusHours(6));
+        assertEquals(volume(1000, LITRE), state.left());
+        SoftenerState late = hours(fresh.regenerationStarted(), 5, 0).regenerationFinished();
+        assertEquals(Set.of(SoftenerNotice.REGENERATION_FINISHED_LATE), late.notices());
         assertEquals(
-                Duration.ofHours(100).plusDays(30),
-                restored.restarted(700 - 36, state.time().plusDays(30)).age());
+                List.of("the regeneration that was taken as interrupted reported its end after all: 1,000 L left"),
+                late.words());
     }
 
     @Test
-    void unusableSavesAreRefused() {
-        long[] save = fresh.save();
-        long[] torn = save.clone();
-        torn[5]++;
-        unusable("saved state is torn or damaged: its check does not fit its numbers", torn);
-        long[] old = save.clone();
-        old[0] = 0;
-        unusable("saved state must be of version 1, but is of another or none", old);
-        unusable("saved state must have 31 numbers, but had 0", new long[0]);
-
-        SoftenerSettings others = SoftenerSettings.builder(volume(1, US_GALLON), volume(1000, LITRE))
-                .counterBits(16)
-                .build();
-        UnusableSaveException refusal =
-                assertThrowsExactly(UnusableSaveException.class, () -> SoftenerState.restore(others, save));
+    void failuresInARowHoldBackUntilAPersonActs() {
+        SoftenerState state = fresh;
+        for (int i = 0; i < 3; i++) {
+            state = state.regenerationStarted().regenerationFailed(true);
+        }
+        assertEquals(Hold.FAILURES, state.decision().hold());
         assertEquals(
-                "saved state was made under other settings: restore it under other settings if that is meant",
-                refusal.getMessage());
+                "regeneration due at night from 02:00: nothing is left, 0 L passed hard since; held back, 3 in a row failed: "
+                        + "acknowledge it or start one by hand",
+                state.decision().words());
         assertEquals(
-                volume(1000, LITRE),
-                SoftenerState.restoreUnderOtherSettings(others, save).left());
-        SoftenerSettings narrow = SoftenerSettings.builder(volume(1, LITRE), volume(1000, LITRE))
-                .counterBits(8)
-                .build();
+                List.of(
+                        "the last regeneration failed: 0 L taken to be left",
+                        "3 regenerations in a row failed: none starts by itself until that is acknowledged or one is started by "
+                                + "hand"),
+                state.words());
         assertEquals(
-                "saved state has a number out of its range",
-                assertThrowsExactly(
-                                UnusableSaveException.class,
-                                () -> SoftenerState.restoreUnderOtherSettings(narrow, save))
-                        .getMessage());
-    }
-
-    private static void unusable(String message, long[] save) {
+                Hold.SHORTEST_INTERVAL, state.failuresAcknowledged().decision().hold());
         assertEquals(
-                message,
-                assertThrowsExactly(UnusableSaveException.class, () -> SoftenerState.restore(SETTINGS, save))
-                        .getMessage());
+                Hold.SHORTEST_INTERVAL,
+                state.regenerationStarted().regenerationFailed(true).decision().hold());
     }
 
     @Test
@@ -320,12 +321,15 @@ class SoftenerStateTest {
         Refused.argument(
                 "capacity must be above 0 L and at most 1000000 L, but was 1000001 L",
                 () -> fresh.regenerationFinished(volume(1_000_001, LITRE)));
+        SoftenerSettings atOnce = SoftenerSettings.builder(volume(1, LITRE), volume(1000, LITRE))
+                .atOnceBelow(volume(50, LITRE))
+                .build();
+        Refused.argument(
+                "capacity must be above 50 L, from which one is due at once, and at most 1000000 L, but was 50 L",
+                () -> SoftenerState.regenerated(atOnce, 0, NOON).regenerationFinished(volume(50, LITRE)));
         Refused.asNull("at", () -> fresh.read(0, null));
         Refused.asNull("settings", () -> SoftenerState.regenerated(null, 0, NOON));
         Refused.asNull("settings", () -> SoftenerState.exhausted(null, 0, NOON));
-        Refused.asNull("settings", () -> SoftenerState.restore(null, fresh.save()));
-        Refused.asNull("save", () -> SoftenerState.restore(SETTINGS, null));
-        Refused.asNull("save", () -> SoftenerState.restoreUnderOtherSettings(SETTINGS, null));
     }
 
     @Test

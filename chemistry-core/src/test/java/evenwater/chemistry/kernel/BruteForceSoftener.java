@@ -19,7 +19,7 @@ final class BruteForceSoftener {
     static final Duration LONGEST_AGE = Duration.ofDays(14);
     static final Duration SHORTEST_INTERVAL = Duration.ofHours(6);
     static final Duration LONGEST_REGENERATION = Duration.ofHours(4);
-    static final Duration LONGEST_GAP = Duration.ofHours(25);
+    static final Duration LONGEST_GAP = Duration.ofHours(1);
     static final BigInteger PULSE = BigInteger.valueOf(100_000_000);
     static final BigInteger CAPACITY = BigInteger.valueOf(1400).multiply(BigInteger.TEN.pow(9));
     static final BigInteger FIRST_RESERVE = BigInteger.valueOf(400).multiply(BigInteger.TEN.pow(9));
@@ -54,6 +54,8 @@ final class BruteForceSoftener {
     private Duration sinceEnd = Duration.ofDays(9999);
     private Duration running; // null if no regeneration is under way
     private boolean salt = true;
+    private boolean timedOut;
+    private int failedInARow;
 
     BruteForceSoftener(LocalDateTime at, BigInteger counter) {
         last = at;
@@ -90,6 +92,11 @@ final class BruteForceSoftener {
         }
     }
 
+    /** Before the message is told. */
+    boolean isLongGap(LocalDateTime at) {
+        return at.isAfter(last.plus(LONGEST_GAP));
+    }
+
     private void draw(BigInteger volume) {
         if (running != null) {
             record(new Draw(Fate.BYPASSED, volume));
@@ -113,6 +120,8 @@ final class BruteForceSoftener {
             running = running.plus(passed);
             if (running.compareTo(LONGEST_REGENERATION) > 0) {
                 end();
+                failedInARow++;
+                timedOut = true;
                 left = BigInteger.ZERO;
             }
         }
@@ -124,9 +133,25 @@ final class BruteForceSoftener {
 
     void start() {
         running = Duration.ZERO;
+        timedOut = false;
+        failedInARow = failedInARow >= 3 ? 0 : failedInARow; // then it was started by hand
+    }
+
+    boolean hasTimedOut() {
+        return timedOut;
+    }
+
+    int failedInARow() {
+        return failedInARow;
+    }
+
+    void acknowledge() {
+        failedInARow = 0;
     }
 
     void finish(BigInteger gives) {
+        failedInARow = salt ? 0 : timedOut ? failedInARow : failedInARow + 1;
+        timedOut = false;
         end();
         if (salt) {
             capacity = gives;
@@ -136,6 +161,7 @@ final class BruteForceSoftener {
     }
 
     void fail(boolean brine) {
+        failedInARow++;
         end();
         left = brine ? BigInteger.ZERO : left;
     }
@@ -147,6 +173,10 @@ final class BruteForceSoftener {
 
     void salt(boolean there) {
         salt = there;
+    }
+
+    boolean hasSalt() {
+        return salt;
     }
 
     BigInteger left() {
@@ -194,7 +224,7 @@ final class BruteForceSoftener {
         return whole;
     }
 
-    /** Mean and deviation. */
+    /** Mean, deviation, and how many days they are from. */
     static double[] learn(List<Double> uses) {
         double m = 0;
         double d = 0;
@@ -216,24 +246,25 @@ final class BruteForceSoftener {
                 continue;
             }
             n++;
-            double cut = firstWeek ? u : Math.min(u, m + 3 * Math.max(d, 0.1 * m));
-            double a = n < 8 ? 1.0 / n : 0.125;
+            double cut = firstWeek ? u : Math.min(u, Math.max(4e11, m + 3 * Math.max(d, 0.1 * m)));
+            double a = lowInARow > 14 ? 1.0 / 32 : n < 8 ? 1.0 / n : 0.125;
             double off = cut - m;
             m = m + a * off;
             d = d + a * (Math.abs(off) - d);
         }
-        return new double[] {m, d};
+        return new double[] {m, d, n};
     }
 
     BigInteger reserve(double[] learned) {
-        BigInteger wanted =
-                learned[0] == 0 ? FIRST_RESERVE : BigInteger.valueOf((long) Math.ceil(learned[0] + 2 * learned[1]));
+        BigInteger least = learned[2] < 7 ? FIRST_RESERVE : FIRST_RESERVE.divide(BigInteger.valueOf(4));
+        BigInteger wanted = BigInteger.valueOf((long) Math.ceil(learned[0] + 2 * learned[1]))
+                .max(least);
         return wanted.min(capacity);
     }
 
     /** At night only; at once never. */
     boolean isToStart(double[] learned) {
-        if (running != null || !salt || sinceEnd.compareTo(SHORTEST_INTERVAL) < 0) {
+        if (running != null || !salt || failedInARow >= 3 || sinceEnd.compareTo(SHORTEST_INTERVAL) < 0) {
             return false;
         }
         LocalDateTime opened = dateOf(last).atTime(NIGHT);

@@ -4,10 +4,10 @@ import static evenwater.chemistry.kernel.MeteredSoftener.DAY;
 import static evenwater.chemistry.kernel.MeteredSoftener.HOUR;
 import static evenwater.chemistry.kernel.MeteredSoftener.LITRE;
 import static evenwater.chemistry.kernel.MeteredSoftener.NOON;
-import static evenwater.chemistry.kernel.RegenerationKernel.METER_UNCLEAR;
-import static evenwater.chemistry.kernel.RegenerationKernel.OK;
-import static evenwater.chemistry.kernel.RegenerationKernel.READING_REFUSED;
-import static evenwater.chemistry.kernel.RegenerationKernel.ROLLOVER_AMBIGUOUS;
+import static evenwater.chemistry.kernel.ValveKernel.METER_UNCLEAR;
+import static evenwater.chemistry.kernel.ValveKernel.OK;
+import static evenwater.chemistry.kernel.ValveKernel.READING_REFUSED;
+import static evenwater.chemistry.kernel.ValveKernel.ROLLOVER_AMBIGUOUS;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -29,18 +29,17 @@ class MeterCounterTest {
         "32,      65535,      65536,   1"
     })
     void theCounterRollsOverAtItsWidth(int bits, long before, long after, long pulses) {
-        MeteredSoftener softener = new MeteredSoftener()
-                .with(RegenerationSetting.COUNTER_BITS, bits)
-                .begun(before);
+        MeteredSoftener softener =
+                new MeteredSoftener().with(ValveSetting.COUNTER_BITS, bits).begun(before);
         assertEquals(OK, softener.step(after, NOON + 60));
-        assertEquals(pulses, softener.count(RegenerationCount.PULSES));
-        assertEquals(pulses * LITRE, softener.count(RegenerationCount.TOTAL_SOFTENED));
+        assertEquals(pulses, softener.count(ValveCount.PULSES));
+        assertEquals(pulses * LITRE, softener.count(ValveCount.TOTAL_SOFTENED));
     }
 
     @Test
     void tenMillionPulsesOfATenthOfALitreAreAMillionLitresOverManyTurnsOfTheCounter() {
         MeteredSoftener softener = new MeteredSoftener()
-                .with(RegenerationSetting.PULSE_NANOLITRES, LITRE / 10)
+                .with(ValveSetting.PULSE_NANOLITRES, LITRE / 10)
                 .begun(65_000);
         long clock = NOON;
         long reading = 65_000;
@@ -48,35 +47,36 @@ class MeterCounterTest {
             reading = (reading + 1) & 0xFFFF;
             softener.step(reading, ++clock);
         }
-        assertEquals(10_000_000, softener.count(RegenerationCount.PULSES));
+        assertEquals(10_000_000, softener.count(ValveCount.PULSES));
         assertEquals(
                 1_000_000 * LITRE,
-                softener.count(RegenerationCount.TOTAL_SOFTENED) + softener.count(RegenerationCount.TOTAL_EXHAUSTED));
-        assertEquals(1000 * LITRE, softener.count(RegenerationCount.TOTAL_SOFTENED));
-        assertEquals(999_000 * LITRE, softener.count(RegenerationCount.OVERDRAWN));
+                softener.count(ValveCount.TOTAL_SOFTENED) + softener.count(ValveCount.TOTAL_EXHAUSTED));
+        assertEquals(1000 * LITRE, softener.count(ValveCount.TOTAL_SOFTENED));
+        assertEquals(999_000 * LITRE, softener.count(ValveCount.OVERDRAWN));
     }
 
     @Test
     void aThousandGallonPulsesAreExactlyAThousandGallons() {
         MeteredSoftener softener = new MeteredSoftener()
-                .with(RegenerationSetting.PULSE_NANOLITRES, ExactUnits.US_GALLON_IN_1E_9_LITRE)
-                .with(RegenerationSetting.CAPACITY_NANOLITRES, 4000 * LITRE)
+                .with(ValveSetting.PULSE_NANOLITRES, ExactUnits.US_GALLON_IN_1E_9_LITRE)
+                .with(ValveSetting.CAPACITY_NANOLITRES, 4000 * LITRE)
                 .begun(0);
         assertEquals(OK, softener.step(1000, NOON + 2 * HOUR));
-        assertEquals(3785_411_784_000L, softener.count(RegenerationCount.TODAY_SOFTENED));
+        assertEquals(3785_411_784_000L, softener.count(ValveCount.TODAY_SOFTENED));
     }
 
     @Test
     void aRepeatedReadingMovesOnlyTheClock() {
         MeteredSoftener softener = new MeteredSoftener().begun(10);
         softener.step(30, NOON + 60);
-        RegenerationState before = softener.copy();
-        assertEquals(OK, softener.step(30, NOON + 60));
+        ValveState before = softener.copy();
+        assertEquals(ValveKernel.REPEATED, softener.step(30, NOON + 60));
+        before.counts[ValveState.SEQUENCE]++; // it was a step all the same
         assertTrue(before.isSameAs(softener.state));
         assertEquals(OK, softener.step(30, NOON + 90));
-        assertEquals(20, softener.litres(RegenerationCount.TODAY_SOFTENED));
-        assertEquals(90, softener.count(RegenerationCount.AGE));
-        assertEquals(30, softener.count(RegenerationCount.WITHOUT_PULSE));
+        assertEquals(20, softener.litres(ValveCount.TODAY_SOFTENED));
+        assertEquals(90, softener.count(ValveCount.AGE));
+        assertEquals(30, softener.count(ValveCount.WITHOUT_PULSE));
     }
 
     @ParameterizedTest(name = "{1} pulses in {0} s: {2}")
@@ -89,7 +89,7 @@ class MeterCounterTest {
     void moreThanTheLargestFlowIsRefused(int seconds, int pulses, boolean believed) {
         MeteredSoftener softener = new MeteredSoftener().begun(500);
         assertEquals(believed ? OK : READING_REFUSED, softener.step(500 + pulses, NOON + seconds));
-        assertEquals(believed ? pulses : 0, softener.litres(RegenerationCount.TODAY_SOFTENED));
+        assertEquals(believed ? pulses : 0, softener.litres(ValveCount.TODAY_SOFTENED));
     }
 
     @Test
@@ -97,12 +97,12 @@ class MeterCounterTest {
         MeteredSoftener softener = new MeteredSoftener().begun(500);
         softener.step(520, NOON + 60);
         assertEquals(READING_REFUSED, softener.step(510, NOON + 70)); // an old message, once more
-        assertEquals(510, softener.count(RegenerationCount.REFUSED_READING));
+        assertEquals(510, softener.count(ValveCount.REFUSED_READING));
         assertEquals(READING_REFUSED, softener.step(31_000, NOON + 80)); // a torn one
-        assertEquals(1, softener.count(RegenerationCount.REFUSED_READINGS));
+        assertEquals(1, softener.count(ValveCount.REFUSED_READINGS));
         assertEquals(OK, softener.step(540, NOON + 120));
-        assertEquals(40, softener.litres(RegenerationCount.TODAY_SOFTENED));
-        assertEquals(0, softener.count(RegenerationCount.REFUSED_READINGS));
+        assertEquals(40, softener.litres(ValveCount.TODAY_SOFTENED));
+        assertEquals(0, softener.count(ValveCount.REFUSED_READINGS));
     }
 
     @Test
@@ -113,8 +113,40 @@ class MeterCounterTest {
         for (int hour = 1; hour <= 12; hour++) {
             assertEquals(READING_REFUSED, softener.step(0, NOON + hour * HOUR));
         }
-        assertEquals(1, softener.count(RegenerationCount.REFUSED_READINGS));
-        assertEquals(0, softener.count(RegenerationCount.PULSES));
+        assertEquals(1, softener.count(ValveCount.REFUSED_READINGS));
+        assertEquals(0, softener.count(ValveCount.PULSES));
+    }
+
+    @ParameterizedTest(name = "{0} bits: {1} back after 3 h is refused: {2}")
+    @CsvSource({ // below a hundredth of 65 536, 256 or 2^32
+        "16,     10, true",
+        "16,    655, true",
+        "16,    656, false",
+        " 8,      2, true",
+        " 8,      3, false",
+        "32,     10, true"
+    })
+    void aReadingALittleBehindTheLastIsRefusedWhateverTimeHasPassed(int bits, long back, boolean refused) {
+        MeteredSoftener softener = new MeteredSoftener()
+                .with(ValveSetting.COUNTER_BITS, bits)
+                .with(ValveSetting.PULSE_NANOLITRES, LITRE / 10)
+                .begun(5);
+        long turn = 1L << bits;
+        int status = softener.step((5 - back + turn) % turn, NOON + 3 * HOUR) & READING_REFUSED;
+        assertEquals(refused ? READING_REFUSED : 0, status);
+        assertEquals(refused ? 0 : turn - back, softener.count(ValveCount.PULSES));
+        if (refused) {
+            softener.step(9, NOON + 3 * HOUR + 60);
+            assertEquals(4, softener.count(ValveCount.PULSES));
+        }
+    }
+
+    @Test
+    void aGapIsNoticedWhetherThePowerWasOffOrNot() {
+        MeteredSoftener softener = new MeteredSoftener().begun(7);
+        assertEquals(0, softener.step(7, NOON + 25 * HOUR) & ValveKernel.LONG_GAP);
+        assertEquals(ValveKernel.LONG_GAP, softener.restart(7, softener.clock() + 26 * HOUR) & ~ROLLOVER_AMBIGUOUS);
+        assertEquals(0, softener.restart(7, softener.clock() + HOUR));
     }
 
     @Test
@@ -124,12 +156,52 @@ class MeterCounterTest {
         assertEquals(READING_REFUSED, softener.step(4, NOON + 120));
         assertEquals(READING_REFUSED | METER_UNCLEAR, softener.step(6, NOON + 180));
         assertEquals(METER_UNCLEAR, softener.step(60_010, NOON + 240)); // too late: which meter is it?
-        assertEquals(0, softener.count(RegenerationCount.PULSES));
+        assertEquals(0, softener.count(ValveCount.PULSES));
 
-        assertEquals(OK, RegenerationEvents.meterExchanged(softener.settings, softener.state, 9));
+        assertEquals(OK, ValveEvents.meterExchanged(softener.settings, softener.state, 9));
         assertEquals(OK, softener.step(29, NOON + 300));
-        assertEquals(20, softener.litres(RegenerationCount.TODAY_SOFTENED));
-        assertEquals(0, softener.count(RegenerationCount.WHOLE_DAY));
+        assertEquals(20, softener.litres(ValveCount.TODAY_SOFTENED));
+        assertEquals(0, softener.count(ValveCount.WHOLE_DAY));
+    }
+
+    @ParameterizedTest(name = "{0} L after {1} h without readings: {2}")
+    @CsvSource({ // at most five minutes between readings; 1 L/s, up to 60 s late, and one pulse more
+        "  800,  6, true",
+        "21661,  6, true",
+        "21662,  6, false",
+        " 2000, -1, false",
+        "  361, -1, true"
+    })
+    void theWaterOfAnOutageThatNobodyReportedIsCountedIfTheClockShowsTheTimeForIt(
+            long litres, long hours, boolean believed) {
+        MeteredSoftener softener = new MeteredSoftener()
+                .with(ValveSetting.LONGEST_GAP_SECONDS, 300)
+                .begun(500);
+        int refused = believed ? OK : READING_REFUSED;
+        int gap = hours > 0 ? ValveKernel.LONG_GAP : 0;
+        assertEquals(ValveKernel.CLOCK_CHANGED | gap | refused, softener.step(500 + litres, NOON + hours * HOUR));
+        assertEquals(believed ? litres : 0, softener.count(ValveCount.PULSES));
+        assertEquals(0, softener.count(ValveCount.AGE));
+        assertEquals(0, softener.count(ValveCount.WHOLE_DAY));
+    }
+
+    @Test
+    void theTimeSinceTheLastBelievedReadingCountsNotThatSinceARefusedOne() {
+        MeteredSoftener softener = new MeteredSoftener()
+                .with(ValveSetting.LONGEST_GAP_SECONDS, 300)
+                .begun(500);
+        assertEquals(READING_REFUSED, softener.step(30_000, NOON + 6 * HOUR) & READING_REFUSED);
+        assertEquals(OK, softener.step(1300, NOON + 6 * HOUR + 60));
+        assertEquals(800, softener.count(ValveCount.PULSES));
+    }
+
+    @Test
+    void afterAPowerCutThatTookTheClockTooTheWaterIsCounted() {
+        MeteredSoftener softener = new MeteredSoftener()
+                .with(ValveSetting.LONGEST_GAP_SECONDS, 300)
+                .begun(500);
+        assertEquals(0, softener.restart(1300, 0) & READING_REFUSED);
+        assertEquals(800, softener.count(ValveCount.PULSES));
     }
 
     @ParameterizedTest(name = "{0} after 3: {1} in a row")
@@ -138,7 +210,7 @@ class MeterCounterTest {
         MeteredSoftener softener = new MeteredSoftener().begun(60_000);
         softener.step(3, NOON + 60);
         assertEquals(READING_REFUSED, softener.step(reading, NOON + 60));
-        assertEquals(inARow, softener.count(RegenerationCount.REFUSED_READINGS));
+        assertEquals(inARow, softener.count(ValveCount.REFUSED_READINGS));
     }
 
     @Test
@@ -146,7 +218,7 @@ class MeterCounterTest {
         MeteredSoftener softener = new MeteredSoftener().begun(60_000);
         for (int i = 1; i <= 20; i++) {
             assertEquals(READING_REFUSED, softener.step(i % 2 == 0 ? 3000 : 30_000, NOON + i));
-            assertEquals(1, softener.count(RegenerationCount.REFUSED_READINGS));
+            assertEquals(1, softener.count(ValveCount.REFUSED_READINGS));
         }
     }
 
@@ -158,14 +230,14 @@ class MeterCounterTest {
         MeteredSoftener other = new MeteredSoftener().begun(7);
         assertEquals(ROLLOVER_AMBIGUOUS, other.step(7, NOON + 65_475));
         assertEquals(ROLLOVER_AMBIGUOUS, other.step(107, NOON + 65_475 + 19 * HOUR));
-        assertEquals(100, other.litres(RegenerationCount.TODAY_SOFTENED));
+        assertEquals(100, other.litres(ValveCount.TODAY_SOFTENED));
     }
 
     @Test
     void ofAWideCounterNoGapHidesATurn() {
         MeteredSoftener softener =
-                new MeteredSoftener().with(RegenerationSetting.COUNTER_BITS, 32).begun(7);
-        assertEquals(OK, softener.restart(107, NOON + 1000 * DAY));
-        assertEquals(100, softener.count(RegenerationCount.PULSES));
+                new MeteredSoftener().with(ValveSetting.COUNTER_BITS, 32).begun(7);
+        assertEquals(ValveKernel.LONG_GAP, softener.restart(107, NOON + 1000 * DAY));
+        assertEquals(100, softener.count(ValveCount.PULSES));
     }
 }

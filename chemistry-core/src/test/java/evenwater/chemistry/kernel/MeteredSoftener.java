@@ -9,18 +9,18 @@ final class MeteredSoftener {
     /** Noon of an invented day: 2026-03-10T12:00. */
     static final long NOON = 20_522 * DAY + 12 * HOUR;
 
-    final RegenerationSettings settings = new RegenerationSettings();
-    final RegenerationState state = new RegenerationState();
+    final ValveSettings settings = new ValveSettings();
+    final ValveState state = new ValveState();
 
     /** Pulses of 1 L, a counter of 16 bits, 1000 L of capacity, and the usual values. */
     MeteredSoftener() {
-        with(RegenerationSetting.PULSE_NANOLITRES, LITRE);
-        with(RegenerationSetting.COUNTER_BITS, 16);
-        with(RegenerationSetting.CAPACITY_NANOLITRES, 1000 * LITRE);
+        with(ValveSetting.PULSE_NANOLITRES, LITRE);
+        with(ValveSetting.COUNTER_BITS, 16);
+        with(ValveSetting.CAPACITY_NANOLITRES, 1000 * LITRE);
     }
 
-    MeteredSoftener with(RegenerationSetting setting, long value) {
-        if (settings.put(setting, value) != RegenerationKernel.OK) {
+    MeteredSoftener with(ValveSetting setting, long value) {
+        if (settings.put(setting, value) != ValveKernel.OK) {
             throw new IllegalArgumentException(setting + " " + value);
         }
         return this;
@@ -31,40 +31,40 @@ final class MeteredSoftener {
     }
 
     MeteredSoftener begun(long reading, long clock) {
-        int status = RegenerationKernel.begin(
-                settings, state, reading, clock, settings.value(RegenerationSetting.CAPACITY_NANOLITRES));
-        if (status != RegenerationKernel.OK) {
+        int status =
+                ValveKernel.begin(settings, state, reading, clock, settings.value(ValveSetting.CAPACITY_NANOLITRES));
+        if (status != ValveKernel.OK) {
             throw new IllegalArgumentException("begin: " + status);
         }
         return this;
     }
 
     int step(long reading, long clock) {
-        return RegenerationKernel.step(settings, state, reading, clock);
+        return ValveKernel.step(settings, state, reading, clock);
     }
 
     int restart(long reading, long clock) {
-        return RegenerationKernel.restart(settings, state, reading, clock);
+        return ValveKernel.restart(settings, state, reading, clock);
     }
 
     /** Takes readings each hour, as many pulses in each, and answers all that was noticed. */
     int steps(int hours, long pulsesAnHour) {
         int notices = 0;
         for (int i = 0; i < hours; i++) {
-            notices |= step((count(RegenerationCount.READING) + pulsesAnHour) % 65536, clock() + HOUR);
+            notices |= step((count(ValveCount.READING) + pulsesAnHour) % 65536, clock() + HOUR);
         }
         return notices;
     }
 
     long clock() {
-        return count(RegenerationCount.CLOCK);
+        return count(ValveCount.CLOCK);
     }
 
-    long count(RegenerationCount count) {
+    long count(ValveCount count) {
         return state.count(count);
     }
 
-    long litres(RegenerationCount count) {
+    long litres(ValveCount count) {
         return state.count(count) / LITRE;
     }
 
@@ -74,16 +74,16 @@ final class MeteredSoftener {
 
     /** Due, reason and hold as the rule says. */
     String decision() {
-        return RegenerationRule.due(settings, state) + " " + RegenerationRule.reason(settings, state) + " "
-                + RegenerationRule.hold(settings, state);
+        return ValveRule.due(settings, state) + " " + ValveRule.reason(settings, state) + " "
+                + ValveRule.hold(settings, state);
     }
 
     boolean isToStart() {
-        return RegenerationRule.isToStart(settings, state);
+        return ValveRule.isToStart(settings, state);
     }
 
-    RegenerationState copy() {
-        RegenerationState copy = new RegenerationState();
+    ValveState copy() {
+        ValveState copy = new ValveState();
         copy.copyFrom(state);
         return copy;
     }

@@ -2,13 +2,13 @@ package evenwater.examples.benchmark;
 
 import evenwater.chemistry.control.SoftenerSettings;
 import evenwater.chemistry.control.SoftenerState;
-import evenwater.chemistry.kernel.RegenerationCount;
-import evenwater.chemistry.kernel.RegenerationKernel;
-import evenwater.chemistry.kernel.RegenerationRule;
-import evenwater.chemistry.kernel.RegenerationSave;
-import evenwater.chemistry.kernel.RegenerationSetting;
-import evenwater.chemistry.kernel.RegenerationSettings;
-import evenwater.chemistry.kernel.RegenerationState;
+import evenwater.chemistry.kernel.ValveCount;
+import evenwater.chemistry.kernel.ValveKernel;
+import evenwater.chemistry.kernel.ValveRule;
+import evenwater.chemistry.kernel.ValveSave;
+import evenwater.chemistry.kernel.ValveSetting;
+import evenwater.chemistry.kernel.ValveSettings;
+import evenwater.chemistry.kernel.ValveState;
 import evenwater.chemistry.quantity.WaterUnits;
 import java.time.LocalDateTime;
 import java.util.Random;
@@ -48,9 +48,9 @@ public class ControllerBenchmark {
     /** Seconds of the day, in order. */
     private final long[] seconds = new Random(7).longs(PULSES, 0, DAY).sorted().toArray();
 
-    private final RegenerationSettings settings = new RegenerationSettings();
-    private final RegenerationState state = new RegenerationState();
-    private final long[] save = new long[RegenerationSave.LENGTH];
+    private final ValveSettings settings = new ValveSettings();
+    private final ValveState state = new ValveState();
+    private final long[] save = new long[ValveSave.LENGTH];
     private final SoftenerState fresh;
 
     private long counter;
@@ -59,8 +59,8 @@ public class ControllerBenchmark {
 
     /** Begins, and checks that a day comes out right both ways. */
     public ControllerBenchmark() {
-        settings.put(RegenerationSetting.COUNTER_BITS, 16);
-        RegenerationKernel.begin(settings, state, 0, CLOCK, settings.value(RegenerationSetting.CAPACITY_NANOLITRES));
+        settings.put(ValveSetting.COUNTER_BITS, 16);
+        ValveKernel.begin(settings, state, 0, CLOCK, settings.value(ValveSetting.CAPACITY_NANOLITRES));
         fresh = SoftenerState.regenerated(
                 SoftenerSettings.builder(
                                 WaterUnits.volume(0.1, WaterUnits.LITRE), WaterUnits.volume(1000, WaterUnits.LITRE))
@@ -68,8 +68,8 @@ public class ControllerBenchmark {
                         .build(),
                 0,
                 START);
-        same(kernelDay(), RegenerationRule.NOT_DUE);
-        same(state.count(RegenerationCount.LEFT), 600_000_000_000L);
+        same(kernelDay(), ValveRule.NOT_DUE);
+        same(state.count(ValveCount.LEFT), 600_000_000_000L);
         same(Math.round(typedDay().left().in(WaterUnits.LITRE)), 600);
     }
 
@@ -87,7 +87,7 @@ public class ControllerBenchmark {
     @Benchmark
     public int kernelStep() {
         counter++;
-        int notices = RegenerationKernel.step(settings, state, counter & 0xFFFF, midnight + seconds[next]);
+        int notices = ValveKernel.step(settings, state, counter & 0xFFFF, midnight + seconds[next]);
         next++;
         if (next == PULSES) {
             next = 0;
@@ -104,7 +104,7 @@ public class ControllerBenchmark {
     @Benchmark
     public boolean kernelStepAndDecision() {
         kernelStep();
-        return RegenerationRule.isToStart(settings, state);
+        return ValveRule.isToStart(settings, state);
     }
 
     /**
@@ -117,7 +117,7 @@ public class ControllerBenchmark {
         for (int i = 0; i < PULSES; i++) {
             kernelStep();
         }
-        return RegenerationRule.due(settings, state);
+        return ValveRule.due(settings, state);
     }
 
     /**
@@ -127,8 +127,8 @@ public class ControllerBenchmark {
      */
     @Benchmark
     public long kernelSave() {
-        RegenerationSave.write(settings, state, save);
-        return save[RegenerationSave.LENGTH - 1];
+        ValveSave.write(settings, state, save);
+        return save[ValveSave.LENGTH - 1];
     }
 
     /**

@@ -1,11 +1,11 @@
 package evenwater.chemistry.kernel;
 
 /**
- * The settings of a metered softener: one whole number for each {@link RegenerationSetting}, always within its limits.
+ * The settings of a metered softener: one whole number for each {@link ValveSetting}, always within its limits.
  *
- * <p>Made once; the functions of {@link RegenerationKernel} only read them. Not thread-safe while they are put.
+ * <p>Made once; the functions of {@link ValveKernel} only read them. Not thread-safe while they are put.
  */
-public final class RegenerationSettings {
+public final class ValveSettings {
 
     static final int PULSE = 0;
     static final int BITS = 1;
@@ -23,13 +23,14 @@ public final class RegenerationSettings {
     static final int INTERVAL = 13;
     static final int DURATION = 14;
     static final int CAPACITY = 15;
-    private static final int COUNT = 16;
+    static final int FAILURES = 16;
+    private static final int COUNT = 17;
 
     final long[] values = new long[COUNT];
 
     /** Creates settings with their usual values. */
-    public RegenerationSettings() {
-        for (RegenerationSetting setting : RegenerationSetting.values()) {
+    public ValveSettings() {
+        for (ValveSetting setting : ValveSetting.values()) {
             values[setting.place()] = setting.usual();
         }
     }
@@ -39,14 +40,14 @@ public final class RegenerationSettings {
      *
      * @param setting which
      * @param value in its unit
-     * @return {@link RegenerationKernel#OK}, or {@link RegenerationKernel#BAD_INPUT} if it is out of range
+     * @return {@link ValveKernel#OK}, or {@link ValveKernel#BAD_INPUT} if it is out of range
      */
-    public int put(RegenerationSetting setting, long value) {
+    public int put(ValveSetting setting, long value) {
         if (value < setting.least() || value > setting.most()) {
-            return RegenerationKernel.BAD_INPUT;
+            return ValveKernel.BAD_INPUT;
         }
         values[setting.place()] = value;
-        return RegenerationKernel.OK;
+        return ValveKernel.OK;
     }
 
     /**
@@ -55,7 +56,7 @@ public final class RegenerationSettings {
      * @param setting which
      * @return in its unit
      */
-    public long value(RegenerationSetting setting) {
+    public long value(ValveSetting setting) {
         return values[setting.place()];
     }
 

@@ -3,9 +3,9 @@ package evenwater.chemistry.kernel;
 /**
  * What a metered softener remembers: whole numbers for all that is counted, two doubles for the use that was learned.
  *
- * <p>Made once by the caller and changed in place by {@link RegenerationKernel}, which allocates nothing. Not thread-safe.
+ * <p>Made once by the caller and changed in place by {@link ValveKernel}, which allocates nothing. Not thread-safe.
  */
-public final class RegenerationState {
+public final class ValveState {
 
     static final int CLOCK = 0;
     static final int READING = 1;
@@ -33,7 +33,14 @@ public final class RegenerationState {
     static final int AWAY = 23;
     static final int DAYS = 24;
     static final int LOW_DAYS = 25;
-    static final int COUNT = 26;
+    static final int FAILURES = 26;
+    static final int TIMED_OUT = 27;
+    static final int READING_CLOCK = 28;
+    static final int SEQUENCE = 29;
+    static final int COUNT = 30;
+
+    /** One in each microsecond would take thirty thousand years. */
+    static final long MOST_EVENTS = 1_000_000_000_000_000_000L;
 
     /** Places in {@link #learned}. */
     static final int MEAN = 0;
@@ -45,8 +52,8 @@ public final class RegenerationState {
     /** In nL a day. */
     final double[] learned = new double[LEARNED];
 
-    /** Creates a state that knows nothing; {@link RegenerationKernel#begin} comes next. */
-    public RegenerationState() {
+    /** Creates a state that knows nothing; {@link ValveKernel#begin} comes next. */
+    public ValveState() {
         counts[CLOCK] = -1;
     }
 
@@ -55,7 +62,7 @@ public final class RegenerationState {
      *
      * @param other which stays as it is
      */
-    public void copyFrom(RegenerationState other) {
+    public void copyFrom(ValveState other) {
         System.arraycopy(other.counts, 0, counts, 0, COUNT);
         System.arraycopy(other.learned, 0, learned, 0, LEARNED);
     }
@@ -66,7 +73,7 @@ public final class RegenerationState {
      * @param other state
      * @return whether the two go on alike
      */
-    public boolean isSameAs(RegenerationState other) {
+    public boolean isSameAs(ValveState other) {
         boolean same = true;
         for (int i = 0; i < COUNT; i++) {
             same &= counts[i] == other.counts[i];
@@ -77,7 +84,12 @@ public final class RegenerationState {
         return same;
     }
 
-    /** Whether {@link RegenerationKernel#begin} or a save has filled it. */
+    /** Counts a step or an event that was taken. */
+    void taken() {
+        counts[SEQUENCE] = Math.min(counts[SEQUENCE] + 1, MOST_EVENTS);
+    }
+
+    /** Whether {@link ValveKernel#begin} or a save has filled it. */
     boolean hasBegun() {
         return counts[CLOCK] >= 0;
     }
@@ -88,7 +100,7 @@ public final class RegenerationState {
      * @param count which
      * @return in its unit
      */
-    public long count(RegenerationCount count) {
+    public long count(ValveCount count) {
         return counts[count.place()];
     }
 

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class RegenerationSaveTest {
+class ValveSaveTest {
 
-    private static final int LENGTH = RegenerationSave.LENGTH;
+    private static final int LENGTH = ValveSave.LENGTH;
 
     private final MeteredSoftener softener = new MeteredSoftener();
 
@@ -23,23 +23,23 @@ class RegenerationSaveTest {
     void someWeeks() {
         softener.begun(100);
         softener.steps(300, 7);
-        RegenerationEvents.started(softener.state);
+        ValveEvents.started(softener.settings, softener.state);
         softener.steps(2, 3);
-        RegenerationEvents.finished(softener.state, 987 * LITRE);
+        ValveEvents.finished(softener.settings, softener.state, 987 * LITRE);
         softener.steps(200, 5);
     }
 
     private long[] save() {
         long[] save = new long[LENGTH];
-        assertEquals(RegenerationSave.OK, RegenerationSave.write(softener.settings, softener.state, save));
+        assertEquals(ValveSave.OK, ValveSave.write(softener.settings, softener.state, save));
         return save;
     }
 
     /** Reads, and holds that a save that is refused changes nothing. */
     private int read(long[] save) {
-        RegenerationState target = softener.copy();
-        int status = RegenerationSave.read(softener.settings, target, save);
-        assertTrue(status == RegenerationSave.OK || target.isSameAs(softener.state));
+        ValveState target = softener.copy();
+        int status = ValveSave.read(softener.settings, target, save);
+        assertTrue(status == ValveSave.OK || target.isSameAs(softener.state));
         return status;
     }
 
@@ -50,23 +50,23 @@ class RegenerationSaveTest {
 
     @Test
     void aSaveComesBackBitForBit() {
-        RegenerationState restored = new RegenerationState();
-        assertEquals(RegenerationSave.OK, RegenerationSave.read(softener.settings, restored, save()));
+        ValveState restored = new ValveState();
+        assertEquals(ValveSave.OK, ValveSave.read(softener.settings, restored, save()));
         assertTrue(restored.isSameAs(softener.state));
         long[] again = new long[LENGTH];
-        RegenerationSave.write(softener.settings, restored, again);
+        ValveSave.write(softener.settings, restored, again);
         assertArrayEquals(save(), again);
     }
 
     @Test
     void statesThatDifferInOneNumberAreNotTheSame() {
-        for (int i = 0; i < RegenerationState.COUNT; i++) {
-            RegenerationState other = softener.copy();
+        for (int i = 0; i < ValveState.COUNT; i++) {
+            ValveState other = softener.copy();
             other.counts[i]++;
             assertFalse(other.isSameAs(softener.state));
         }
-        for (int i = 0; i < RegenerationState.LEARNED; i++) {
-            RegenerationState other = softener.copy();
+        for (int i = 0; i < ValveState.LEARNED; i++) {
+            ValveState other = softener.copy();
             other.learned[i] = Math.nextUp(other.learned[i]);
             assertFalse(other.isSameAs(softener.state));
         }
@@ -75,14 +75,14 @@ class RegenerationSaveTest {
     @Test
     void aStateOfFirstAndOneOfLargestNumbersComeBack() {
         softener.begun(0);
-        assertEquals(RegenerationSave.OK, read(save()));
-        for (RegenerationCount count : RegenerationCount.values()) {
+        assertEquals(ValveSave.OK, read(save()));
+        for (ValveCount count : ValveCount.values()) {
             softener.state.counts[count.place()] = count.most();
         }
-        softener.state.counts[RegenerationState.READING] = 0xFFFF;
-        softener.state.counts[RegenerationState.SUSPECT] = 0xFFFF;
+        softener.state.counts[ValveState.READING] = 0xFFFF;
+        softener.state.counts[ValveState.SUSPECT] = 0xFFFF;
         softener.state.learned[0] = UseLearning.MOST_NANOLITRES;
-        assertEquals(RegenerationSave.OK, read(save()));
+        assertEquals(ValveSave.OK, read(save()));
     }
 
     @Test
@@ -91,13 +91,13 @@ class RegenerationSaveTest {
             for (int bit = 0; bit < Long.SIZE; bit++) {
                 long[] save = save();
                 save[i] ^= 1L << bit;
-                assertEquals(i == 0 ? RegenerationSave.UNKNOWN_VERSION : RegenerationSave.TORN, read(save));
+                assertEquals(i == 0 ? ValveSave.OTHER_VERSION : ValveSave.TORN, read(save));
             }
             for (long wrong : new long[] {0, -1, Long.MIN_VALUE, Long.MAX_VALUE, 0x5555_5555_5555_5555L}) {
                 long[] save = save();
                 if (save[i] != wrong) {
                     save[i] = wrong;
-                    assertEquals(i == 0 ? RegenerationSave.UNKNOWN_VERSION : RegenerationSave.TORN, read(save));
+                    assertEquals(i == 0 ? ValveSave.OTHER_VERSION : ValveSave.TORN, read(save));
                 }
             }
         }
@@ -113,7 +113,7 @@ class RegenerationSaveTest {
             long[] torn = Arrays.copyOf(newer, LENGTH);
             System.arraycopy(older, cut, torn, cut, LENGTH - cut);
             boolean whole = Arrays.equals(torn, newer) || Arrays.equals(torn, older);
-            assertEquals(whole ? RegenerationSave.OK : RegenerationSave.TORN, read(torn), "cut " + cut);
+            assertEquals(whole ? ValveSave.OK : ValveSave.TORN, read(torn), "cut " + cut);
             mixed += whole ? 0 : 1;
         }
         assertTrue(mixed > 20, "cuts that mix: " + mixed);
@@ -121,54 +121,51 @@ class RegenerationSaveTest {
 
     @Test
     void anEmptyMemoryIsNoSave() {
-        assertEquals(RegenerationSave.UNKNOWN_VERSION, read(new long[LENGTH]));
+        assertEquals(ValveSave.OTHER_VERSION, read(new long[LENGTH]));
         long[] erased = new long[LENGTH];
         Arrays.fill(erased, -1);
-        assertEquals(RegenerationSave.UNKNOWN_VERSION, read(erased));
+        assertEquals(ValveSave.OTHER_VERSION, read(erased));
     }
 
     @ParameterizedTest
     @ValueSource(ints = {-LENGTH, -1, 1})
     void anotherLengthIsRefused(int more) {
-        assertEquals(RegenerationSave.WRONG_LENGTH, read(Arrays.copyOf(save(), LENGTH + more)));
+        assertEquals(ValveSave.WRONG_LENGTH, read(Arrays.copyOf(save(), LENGTH + more)));
         assertEquals(
-                RegenerationSave.WRONG_LENGTH,
-                RegenerationSave.write(softener.settings, softener.state, new long[LENGTH + more]));
+                ValveSave.WRONG_LENGTH, ValveSave.write(softener.settings, softener.state, new long[LENGTH + more]));
     }
 
     @Test
     void anotherVersionIsRefused() {
         long[] save = save();
         save[0]++;
-        assertEquals(RegenerationSave.UNKNOWN_VERSION, read(signed(save)));
+        assertEquals(ValveSave.OTHER_VERSION, read(signed(save)));
     }
 
     @ParameterizedTest
-    @EnumSource(RegenerationSetting.class)
-    void aSaveUnderAnyOtherSettingIsRefusedUnlessItIsDeclared(RegenerationSetting setting) {
+    @EnumSource(ValveSetting.class)
+    void aSaveUnderAnyOtherSettingIsRefusedUnlessItIsDeclared(ValveSetting setting) {
         long[] save = save();
         long value = softener.settings.value(setting);
         softener.with(setting, value == setting.most() ? value - 1 : value + 1);
-        assertEquals(RegenerationSave.OTHER_SETTINGS, read(save));
+        assertEquals(ValveSave.OTHER_SETTINGS, read(save));
 
-        RegenerationState restored = new RegenerationState();
-        assertEquals(RegenerationSave.OK, RegenerationSave.readUnderOtherSettings(softener.settings, restored, save));
-        assertEquals(0, restored.count(RegenerationCount.WHOLE_DAY));
-        softener.state.counts[RegenerationState.WHOLE_DAY] = 0; // all else is as saved
+        ValveState restored = new ValveState();
+        assertEquals(ValveSave.OK, ValveSave.readUnderNewSettings(softener.settings, restored, save));
+        assertEquals(0, restored.count(ValveCount.WHOLE_DAY));
+        softener.state.counts[ValveState.WHOLE_DAY] = 0; // all else is as saved
         assertTrue(restored.isSameAs(softener.state));
     }
 
     @ParameterizedTest
-    @EnumSource(RegenerationCount.class)
-    void aNumberOutOfItsRangeIsRefusedThoughTheCheckFits(RegenerationCount count) {
+    @EnumSource(ValveCount.class)
+    void aNumberOutOfItsRangeIsRefusedThoughTheCheckFits(ValveCount count) {
         for (long wrong : new long[] {-1, Long.MIN_VALUE, count.most() + 1, Long.MAX_VALUE}) {
             long[] save = save();
             save[2 + count.place()] = wrong;
-            assertEquals(RegenerationSave.OUT_OF_RANGE, read(signed(save)));
-            RegenerationState restored = softener.copy();
-            assertEquals(
-                    RegenerationSave.OUT_OF_RANGE,
-                    RegenerationSave.readUnderOtherSettings(softener.settings, restored, save));
+            assertEquals(ValveSave.OUT_OF_RANGE, read(signed(save)));
+            ValveState restored = softener.copy();
+            assertEquals(ValveSave.OUT_OF_RANGE, ValveSave.readUnderNewSettings(softener.settings, restored, save));
             assertTrue(restored.isSameAs(softener.state));
         }
     }
@@ -179,32 +176,30 @@ class RegenerationSaveTest {
         for (int place : new int[] {LENGTH - 2, LENGTH - 3}) {
             long[] save = save();
             save[place] = Double.doubleToRawLongBits(wrong);
-            assertEquals(RegenerationSave.OUT_OF_RANGE, read(signed(save)));
+            assertEquals(ValveSave.OUT_OF_RANGE, read(signed(save)));
         }
     }
 
     @Test
     void numbersThatContradictEachOtherAreRefused() {
         long[] moreThanAll = save();
-        moreThanAll[2 + RegenerationState.LEFT] = moreThanAll[2 + RegenerationState.CAPACITY] + 1;
-        assertEquals(RegenerationSave.OUT_OF_RANGE, read(signed(moreThanAll)));
+        moreThanAll[2 + ValveState.LEFT] = moreThanAll[2 + ValveState.CAPACITY] + 1;
+        assertEquals(ValveSave.OUT_OF_RANGE, read(signed(moreThanAll)));
         long[] none = save();
-        none[2 + RegenerationState.CAPACITY] = 0;
-        none[2 + RegenerationState.LEFT] = 0;
-        assertEquals(RegenerationSave.OUT_OF_RANGE, read(signed(none)));
-        for (int place : new int[] {RegenerationState.READING, RegenerationState.SUSPECT}) {
+        none[2 + ValveState.CAPACITY] = 0;
+        none[2 + ValveState.LEFT] = 0;
+        assertEquals(ValveSave.OUT_OF_RANGE, read(signed(none)));
+        for (int place : new int[] {ValveState.READING, ValveState.SUSPECT}) {
             long[] wide = save();
             wide[2 + place] = 65_536; // of a counter of 16 bits
-            assertEquals(RegenerationSave.OUT_OF_RANGE, read(signed(wide)));
+            assertEquals(ValveSave.OUT_OF_RANGE, read(signed(wide)));
         }
     }
 
     @Test
     void aStateThatHasNotBegunIsNotSaved() {
         long[] save = new long[LENGTH];
-        assertEquals(
-                RegenerationSave.OUT_OF_RANGE,
-                RegenerationSave.write(softener.settings, new RegenerationState(), save));
+        assertEquals(ValveSave.OUT_OF_RANGE, ValveSave.write(softener.settings, new ValveState(), save));
         assertArrayEquals(new long[LENGTH], save);
     }
 }

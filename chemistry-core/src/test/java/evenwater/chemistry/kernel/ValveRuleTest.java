@@ -4,17 +4,17 @@ import static evenwater.chemistry.kernel.MeteredSoftener.DAY;
 import static evenwater.chemistry.kernel.MeteredSoftener.HOUR;
 import static evenwater.chemistry.kernel.MeteredSoftener.LITRE;
 import static evenwater.chemistry.kernel.MeteredSoftener.NOON;
-import static evenwater.chemistry.kernel.RegenerationRule.AT_NIGHT;
-import static evenwater.chemistry.kernel.RegenerationRule.AT_ONCE;
-import static evenwater.chemistry.kernel.RegenerationRule.CALENDAR;
-import static evenwater.chemistry.kernel.RegenerationRule.EXHAUSTED;
-import static evenwater.chemistry.kernel.RegenerationRule.HELD_BY_INTERVAL;
-import static evenwater.chemistry.kernel.RegenerationRule.HELD_BY_SALT;
-import static evenwater.chemistry.kernel.RegenerationRule.HELD_FOR_NIGHT;
-import static evenwater.chemistry.kernel.RegenerationRule.NEARLY_EXHAUSTED;
-import static evenwater.chemistry.kernel.RegenerationRule.NONE;
-import static evenwater.chemistry.kernel.RegenerationRule.NOT_DUE;
-import static evenwater.chemistry.kernel.RegenerationRule.RESERVE;
+import static evenwater.chemistry.kernel.ValveRule.AT_NIGHT;
+import static evenwater.chemistry.kernel.ValveRule.AT_ONCE;
+import static evenwater.chemistry.kernel.ValveRule.CALENDAR;
+import static evenwater.chemistry.kernel.ValveRule.EXHAUSTED;
+import static evenwater.chemistry.kernel.ValveRule.HELD_BY_INTERVAL;
+import static evenwater.chemistry.kernel.ValveRule.HELD_BY_SALT;
+import static evenwater.chemistry.kernel.ValveRule.HELD_FOR_NIGHT;
+import static evenwater.chemistry.kernel.ValveRule.NEARLY_EXHAUSTED;
+import static evenwater.chemistry.kernel.ValveRule.NONE;
+import static evenwater.chemistry.kernel.ValveRule.NOT_DUE;
+import static evenwater.chemistry.kernel.ValveRule.RESERVE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Capacity 1000 L, first reserve 400 L, the night from 2:00 to 5:00, at least 6 h between two, at most 14 days. */
-class RegenerationRuleTest {
+class ValveRuleTest {
 
     private final MeteredSoftener softener = new MeteredSoftener();
 
@@ -56,8 +56,8 @@ class RegenerationRuleTest {
         "  31,  4,  30, 1, 3, 0"
     })
     void whatIsLeftAndTheHourDecide(long litres, long hour, long atOnce, int due, int reason, int hold) {
-        softener.with(RegenerationSetting.AT_ONCE_NANOLITRES, atOnce < 0 ? -1 : atOnce * LITRE)
-                .with(RegenerationSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND, LITRE);
+        softener.with(ValveSetting.AT_ONCE_NANOLITRES, atOnce < 0 ? -1 : atOnce * LITRE)
+                .with(ValveSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND, LITRE);
         left(litres, NOON + (12 + hour) * HOUR);
         assertDecision(due, reason, hold);
     }
@@ -74,13 +74,13 @@ class RegenerationRuleTest {
         assertDecision(NOT_DUE, NONE, NONE);
         left(0, NOON + 15 * HOUR);
         assertDecision(AT_NIGHT, EXHAUSTED, NONE);
-        RegenerationEvents.started(softener.state);
+        ValveEvents.started(softener.settings, softener.state);
         assertDecision(NOT_DUE, NONE, NONE);
     }
 
     @Test
     void whereNoReserveIsWantedAnExhaustedSoftenerIsDueAllTheSame() {
-        softener.with(RegenerationSetting.FIRST_RESERVE_NANOLITRES, 0);
+        softener.with(ValveSetting.FIRST_RESERVE_NANOLITRES, 0);
         left(1, NOON + 15 * HOUR);
         assertDecision(NOT_DUE, NONE, NONE);
         left(0, NOON + 15 * HOUR);
@@ -90,18 +90,18 @@ class RegenerationRuleTest {
     @Test
     void missingSaltHoldsBack() {
         left(0, NOON + 15 * HOUR);
-        RegenerationEvents.salt(softener.state, true);
+        ValveEvents.salt(softener.state, true);
         assertDecision(AT_NIGHT, EXHAUSTED, HELD_BY_SALT);
-        RegenerationEvents.salt(softener.state, false);
+        ValveEvents.salt(softener.state, false);
         assertDecision(AT_NIGHT, EXHAUSTED, NONE);
     }
 
     @Test
     void theShortestIntervalHoldsBackAfterAFailureToo() {
-        softener.with(RegenerationSetting.AT_ONCE_NANOLITRES, 0);
+        softener.with(ValveSetting.AT_ONCE_NANOLITRES, 0);
         left(0, NOON);
-        RegenerationEvents.started(softener.state);
-        RegenerationEvents.failed(softener.state, true);
+        ValveEvents.started(softener.settings, softener.state);
+        ValveEvents.failed(softener.state, true);
         assertDecision(AT_ONCE, EXHAUSTED, HELD_BY_INTERVAL);
         softener.steps(5, 0);
         assertDecision(AT_ONCE, EXHAUSTED, HELD_BY_INTERVAL);
@@ -111,8 +111,8 @@ class RegenerationRuleTest {
 
     /** Regenerated at three; read each hour; nothing used. */
     private long daysUntilCalendarStarts(long longestDays) {
-        softener.with(RegenerationSetting.LONGEST_AGE_SECONDS, longestDays * DAY)
-                .with(RegenerationSetting.SILENCE_SECONDS, 0)
+        softener.with(ValveSetting.LONGEST_AGE_SECONDS, longestDays * DAY)
+                .with(ValveSetting.SILENCE_SECONDS, 0)
                 .begun(0, NOON - 9 * HOUR);
         for (int hour = 1; hour < 40 * 24; hour++) {
             softener.steps(1, 0);
@@ -134,7 +134,7 @@ class RegenerationRuleTest {
 
     @Test
     void theCalendarTakesTheNightBeforeIfTheNextWouldBeTooLate() {
-        softener.with(RegenerationSetting.LONGEST_AGE_SECONDS, 4 * DAY).begun(0, NOON + 6 * HOUR); // at 18:00
+        softener.with(ValveSetting.LONGEST_AGE_SECONDS, 4 * DAY).begun(0, NOON + 6 * HOUR); // at 18:00
         int hours = 0;
         while (!softener.isToStart()) {
             softener.steps(1, 0);
@@ -145,8 +145,8 @@ class RegenerationRuleTest {
 
     @Test
     void theCalendarSaysTheDayBeforeThatItWillBeDueAtNight() {
-        softener.with(RegenerationSetting.LONGEST_AGE_SECONDS, 4 * DAY)
-                .with(RegenerationSetting.SILENCE_SECONDS, 0)
+        softener.with(ValveSetting.LONGEST_AGE_SECONDS, 4 * DAY)
+                .with(ValveSetting.SILENCE_SECONDS, 0)
                 .begun(0, NOON - 9 * HOUR); // at 3:00
         softener.steps(3 * 24 + 1, 0); // at 4:00, in the window of the third night
         assertDecision(NOT_DUE, NONE, NONE);
@@ -156,33 +156,32 @@ class RegenerationRuleTest {
 
     @Test
     void theCalendarSurvivesChangedClocks() {
-        softener.with(RegenerationSetting.LONGEST_AGE_SECONDS, 4 * DAY).begun(0, NOON - 9 * HOUR);
+        softener.with(ValveSetting.LONGEST_AGE_SECONDS, 4 * DAY).begun(0, NOON - 9 * HOUR);
         softener.steps(48, 0);
         softener.step(0, 0); // clock lost
         softener.steps(10, 0);
         softener.step(0, NOON + 30 * DAY); // and set again
-        assertEquals(58 * HOUR, softener.count(RegenerationCount.AGE));
+        assertEquals(58 * HOUR, softener.count(ValveCount.AGE));
         int hours = 0;
         while (!softener.isToStart()) {
             softener.steps(1, 0);
             hours++;
         }
         assertEquals(38, hours); // 72 h old in the first night, just four days in the second
-        assertTrue(softener.count(RegenerationCount.AGE) <= 4 * DAY);
+        assertTrue(softener.count(ValveCount.AGE) <= 4 * DAY);
     }
 
     @ParameterizedTest(name = "{0} h after the clocks began")
     @CsvSource({"0, false", "1, false", "2, true", "4, true", "5, false", "26, true"})
     void aClockThatWasNeverSetHasItsNightsToo(long hour, boolean night) {
         softener.begun(0, 0);
-        RegenerationKernel.begin(softener.settings, softener.state, 0, hour * HOUR, 0);
+        ValveKernel.begin(softener.settings, softener.state, 0, hour * HOUR, 0);
         assertEquals(night, softener.isToStart());
     }
 
     @Test
     void aNightOverMidnightIsOneNight() {
-        softener.with(RegenerationSetting.NIGHT_BEGINS_SECONDS, 23 * HOUR)
-                .with(RegenerationSetting.NIGHT_LASTS_SECONDS, 2 * HOUR);
+        softener.with(ValveSetting.NIGHT_BEGINS_SECONDS, 23 * HOUR).with(ValveSetting.NIGHT_LASTS_SECONDS, 2 * HOUR);
         for (int hour = 0; hour < 24; hour++) {
             left(100, NOON + 12 * HOUR + hour * HOUR);
             assertEquals(hour == 23 || hour == 0, softener.isToStart(), "at " + hour);
@@ -191,7 +190,7 @@ class RegenerationRuleTest {
 
     @Test
     void aWindowOfAWholeDayIsAlwaysOpen() {
-        softener.with(RegenerationSetting.NIGHT_LASTS_SECONDS, DAY);
+        softener.with(ValveSetting.NIGHT_LASTS_SECONDS, DAY);
         left(399, NOON);
         assertTrue(softener.isToStart());
         left(400, NOON);

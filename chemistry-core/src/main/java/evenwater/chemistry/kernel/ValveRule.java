@@ -10,13 +10,14 @@ package evenwater.chemistry.kernel;
  *   <li>at night if nothing is left, or less than the {@linkplain UseLearning reserve};
  *   <li>at night by the calendar if the last regeneration would pass the longest age before the night after: {@code age at the opening of this
  *       window, or of the next one outside of it, + 1 day > longest age};
- *   <li>held back while the salt is missing, or the shortest interval since the last regeneration has not passed, or, of one that is due at
- *       night, until the window is open.
+ *   <li>held back while the salt is missing, or as many regenerations in a row have failed as the settings allow and nobody has acknowledged it
+ *       or started one by hand (a run that fails each time would use salt and water every night), or the shortest interval since the
+ *       last regeneration has not passed, or, of one that is due at night, until the window is open.
  * </ul>
  *
  * <p>Functions read a state and change nothing. While a regeneration is under way, no other is due.
  */
-public final class RegenerationRule {
+public final class ValveRule {
 
     /** No regeneration is due. */
     public static final int NOT_DUE = 0;
@@ -51,7 +52,10 @@ public final class RegenerationRule {
     /** Held back: the night's window is not open. */
     public static final int HELD_FOR_NIGHT = 3;
 
-    private RegenerationRule() {}
+    /** Held back: too many regenerations in a row failed. */
+    public static final int HELD_BY_FAILURES = 4;
+
+    private ValveRule() {}
 
     /**
      * Returns when a regeneration is due.
@@ -60,7 +64,7 @@ public final class RegenerationRule {
      * @param state after the last step
      * @return {@link #NOT_DUE}, {@link #AT_NIGHT} or {@link #AT_ONCE}; {@code NOT_DUE} for a state that has not begun
      */
-    public static int due(RegenerationSettings settings, RegenerationState state) {
+    public static int due(ValveSettings settings, ValveState state) {
         int reason = reason(settings, state);
         if (reason == NONE) {
             return NOT_DUE;
@@ -75,12 +79,12 @@ public final class RegenerationRule {
      * @param state after the last step
      * @return {@link #NONE}, {@link #EXHAUSTED}, {@link #NEARLY_EXHAUSTED}, {@link #RESERVE} or {@link #CALENDAR}: the first that is true
      */
-    public static int reason(RegenerationSettings settings, RegenerationState state) {
+    public static int reason(ValveSettings settings, ValveState state) {
         long[] n = state.counts;
-        if (!state.hasBegun() || n[RegenerationState.REGENERATING] == 1) {
+        if (!state.hasBegun() || n[ValveState.REGENERATING] == 1) {
             return NONE;
         }
-        long left = n[RegenerationState.LEFT];
+        long left = n[ValveState.LEFT];
         if (left == 0) {
             return EXHAUSTED;
         }
@@ -93,19 +97,19 @@ public final class RegenerationRule {
         return isOld(settings, state) ? CALENDAR : NONE;
     }
 
-    private static boolean isForAtOnce(RegenerationSettings settings, RegenerationState state) {
-        return state.counts[RegenerationState.LEFT] <= settings.values[RegenerationSettings.AT_ONCE];
+    private static boolean isForAtOnce(ValveSettings settings, ValveState state) {
+        return state.counts[ValveState.LEFT] <= settings.values[ValveSettings.AT_ONCE];
     }
 
-    private static boolean isOld(RegenerationSettings settings, RegenerationState state) {
-        long longest = settings.values[RegenerationSettings.LONGEST_AGE];
+    private static boolean isOld(ValveSettings settings, ValveState state) {
+        long longest = settings.values[ValveSettings.LONGEST_AGE];
         if (longest == 0) {
             return false;
         }
         long sinceOpening = secondsSinceOpening(settings, state);
-        long toOpening = isNight(settings, sinceOpening) ? 0 : RegenerationKernel.DAY_SECONDS;
-        long ageAtOpening = state.counts[RegenerationState.AGE] - sinceOpening + toOpening;
-        return ageAtOpening + RegenerationKernel.DAY_SECONDS > longest;
+        long toOpening = isNight(settings, sinceOpening) ? 0 : ValveKernel.DAY_SECONDS;
+        long ageAtOpening = state.counts[ValveState.AGE] - sinceOpening + toOpening;
+        return ageAtOpening + ValveKernel.DAY_SECONDS > longest;
     }
 
     /**
@@ -113,17 +117,21 @@ public final class RegenerationRule {
      *
      * @param settings of the softener
      * @param state after the last step
-     * @return {@link #NONE}, {@link #HELD_BY_SALT}, {@link #HELD_BY_INTERVAL} or {@link #HELD_FOR_NIGHT}: the first that is true
+     * @return {@link #NONE}, {@link #HELD_BY_SALT}, {@link #HELD_BY_FAILURES}, {@link #HELD_BY_INTERVAL} or {@link #HELD_FOR_NIGHT}: the first
+     *     that is true
      */
-    public static int hold(RegenerationSettings settings, RegenerationState state) {
+    public static int hold(ValveSettings settings, ValveState state) {
         int due = due(settings, state);
         if (due == NOT_DUE) {
             return NONE;
         }
-        if (state.counts[RegenerationState.SALT_MISSING] == 1) {
+        if (state.counts[ValveState.SALT_MISSING] == 1) {
             return HELD_BY_SALT;
         }
-        if (state.counts[RegenerationState.SINCE_END] < settings.values[RegenerationSettings.INTERVAL]) {
+        if (isHeldByFailures(settings, state)) {
+            return HELD_BY_FAILURES;
+        }
+        if (state.counts[ValveState.SINCE_END] < settings.values[ValveSettings.INTERVAL]) {
             return HELD_BY_INTERVAL;
         }
         boolean waits = due == AT_NIGHT && !isNight(settings, secondsSinceOpening(settings, state));
@@ -137,19 +145,21 @@ public final class RegenerationRule {
      * @param state after the last step
      * @return whether a regeneration is due and nothing holds it back
      */
-    public static boolean isToStart(RegenerationSettings settings, RegenerationState state) {
+    public static boolean isToStart(ValveSettings settings, ValveState state) {
         return due(settings, state) != NOT_DUE && hold(settings, state) == NONE;
     }
 
-    private static boolean isNight(RegenerationSettings settings, long sinceOpening) {
-        return sinceOpening < settings.values[RegenerationSettings.NIGHT_LASTS];
+    static boolean isHeldByFailures(ValveSettings settings, ValveState state) {
+        return state.counts[ValveState.FAILURES] >= settings.values[ValveSettings.FAILURES];
+    }
+
+    private static boolean isNight(ValveSettings settings, long sinceOpening) {
+        return sinceOpening < settings.values[ValveSettings.NIGHT_LASTS];
     }
 
     /** Since the night's window last opened; 0 to one day less a second. */
-    private static long secondsSinceOpening(RegenerationSettings settings, RegenerationState state) {
-        return (state.counts[RegenerationState.CLOCK]
-                        + RegenerationKernel.DAY_SECONDS
-                        - settings.values[RegenerationSettings.NIGHT])
-                % RegenerationKernel.DAY_SECONDS;
+    private static long secondsSinceOpening(ValveSettings settings, ValveState state) {
+        return (state.counts[ValveState.CLOCK] + ValveKernel.DAY_SECONDS - settings.values[ValveSettings.NIGHT])
+                % ValveKernel.DAY_SECONDS;
     }
 }
