@@ -40,7 +40,7 @@ final class NoticeWords {
                     + " regenerations in a row failed: none starts by itself until that is acknowledged or one is"
                     + " started by hand");
         }
-        if (state.count(ValveCount.SALT_MISSING) == 1) {
+        if (state.count(ValveCount.SALT_MISSING) != 0) {
             words.add("the salt is missing");
         }
         if (state.count(ValveCount.HOLIDAY) == 1) {

@@ -23,7 +23,7 @@ public enum ValveCount {
     /** Seconds that the regeneration under way has taken. */
     REGENERATING_FOR(ValveState.REGENERATING_FOR, ValveKernel.LONGEST_SECONDS),
     /** Whether the salt is reported missing. */
-    SALT_MISSING(ValveState.SALT_MISSING, 1),
+    SALT_MISSING(ValveState.SALT_MISSING, ValveState.SINCE_THE_RUN_BEGAN),
     /** Whether the last regeneration failed or was interrupted. */
     FAILED(ValveState.FAILED, 1),
     /** Seconds since the last good regeneration ended. */

@@ -32,6 +32,8 @@ public final class ValveEvents {
         if (ValveRule.isHeldByFailures(settings, state)) {
             n[ValveState.FAILURES] = 0;
         }
+        n[ValveState.SALT_MISSING] =
+                Math.min(1, n[ValveState.SALT_MISSING]); // from here on it is missing for this run too
         n[ValveState.REGENERATING] = 1;
         n[ValveState.REGENERATING_FOR] = 0;
         n[ValveState.TIMED_OUT] = 0;
@@ -40,7 +42,8 @@ public final class ValveEvents {
     }
 
     /**
-     * Reports that a regeneration went to its end. With the salt reported missing it counts as failed, and what was left stays. The end of
+     * Reports that a regeneration went to its end. If the salt was missing when it started, and nobody filled it in since, it counts as failed, and what
+     * was left stays; a run that uses up the last of the salt is a good one. The end of
      * a run that was taken as interrupted is believed too, once, while no other has started: the valve says that it finished, and
      * what was drawn before that was counted as hard, as it passed.
      *
@@ -138,7 +141,13 @@ public final class ValveEvents {
             return ValveKernel.NOT_BEGUN;
         }
         state.taken();
-        state.counts[ValveState.SALT_MISSING] = missing ? 1 : 0;
+        long[] n = state.counts;
+        boolean run = n[ValveState.REGENERATING] == 1 || n[ValveState.TIMED_OUT] == 1;
+        if (!missing) {
+            n[ValveState.SALT_MISSING] = 0;
+        } else if (n[ValveState.SALT_MISSING] == 0) {
+            n[ValveState.SALT_MISSING] = run ? ValveState.SINCE_THE_RUN_BEGAN : 1;
+        }
         return ValveKernel.OK;
     }
 

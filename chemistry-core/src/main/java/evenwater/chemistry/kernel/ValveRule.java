@@ -125,7 +125,7 @@ public final class ValveRule {
         if (due == NOT_DUE) {
             return NONE;
         }
-        if (state.counts[ValveState.SALT_MISSING] == 1) {
+        if (state.counts[ValveState.SALT_MISSING] != 0) {
             return HELD_BY_SALT;
         }
         if (isHeldByFailures(settings, state)) {

@@ -7,6 +7,8 @@ package evenwater.chemistry.kernel;
  */
 public final class ValveState {
 
+    static final long SINCE_THE_RUN_BEGAN = 2;
+
     static final int CLOCK = 0;
     static final int READING = 1;
     static final int SINCE_READING = 2;
@@ -16,7 +18,9 @@ public final class ValveState {
     static final int PULSES = 6;
     static final int REGENERATING = 7;
     static final int REGENERATING_FOR = 8;
+    /** 1 if it is missing, {@link #SINCE_THE_RUN_BEGAN} if a run began with it and has used it up. */
     static final int SALT_MISSING = 9;
+
     static final int FAILED = 10;
     static final int AGE = 11;
     static final int SINCE_END = 12;

@@ -54,6 +54,7 @@ final class BruteForceSoftener {
     private Duration sinceEnd = Duration.ofDays(9999);
     private Duration running; // null if no regeneration is under way
     private boolean salt = true;
+    private boolean withoutSalt;
     private boolean timedOut;
     private int failedInARow;
 
@@ -133,6 +134,7 @@ final class BruteForceSoftener {
 
     void start() {
         running = Duration.ZERO;
+        withoutSalt = !salt;
         timedOut = false;
         failedInARow = failedInARow >= 3 ? 0 : failedInARow; // then it was started by hand
     }
@@ -150,10 +152,10 @@ final class BruteForceSoftener {
     }
 
     void finish(BigInteger gives) {
-        failedInARow = salt ? 0 : timedOut ? failedInARow : failedInARow + 1;
+        failedInARow = !withoutSalt ? 0 : timedOut ? failedInARow : failedInARow + 1;
         timedOut = false;
         end();
-        if (salt) {
+        if (!withoutSalt) {
             capacity = gives;
             left = gives;
             age = Duration.ZERO;
@@ -173,10 +175,11 @@ final class BruteForceSoftener {
 
     void salt(boolean there) {
         salt = there;
+        withoutSalt &= !there;
     }
 
-    boolean hasSalt() {
-        return salt;
+    boolean ranWithoutSalt() {
+        return withoutSalt;
     }
 
     BigInteger left() {

@@ -156,11 +156,26 @@ class ValveEventsTest {
     }
 
     @Test
-    void aLateEndWithoutSaltStaysOneFailure() {
+    void aRunThatUsesUpTheLastSaltIsGoodAndHoldsTheNext() {
         softener.begun(0);
         ValveEvents.started(softener.settings, state);
-        softener.steps(5, 0);
         ValveEvents.salt(state, true);
+        assertEquals(OK, ValveEvents.finished(softener.settings, state, CAPACITY));
+        assertEquals(CAPACITY, softener.count(ValveCount.LEFT));
+        ValveEvents.salt(state, true); // said again
+        ValveEvents.started(softener.settings, state);
+        assertEquals(WITHOUT_SALT, ValveEvents.finished(softener.settings, state, CAPACITY));
+        ValveEvents.started(softener.settings, state);
+        ValveEvents.salt(state, false);
+        assertEquals(OK, ValveEvents.finished(softener.settings, state, CAPACITY));
+    }
+
+    @Test
+    void aLateEndWithoutSaltStaysOneFailure() {
+        softener.begun(0);
+        ValveEvents.salt(state, true);
+        ValveEvents.started(softener.settings, state);
+        softener.steps(5, 0);
         assertEquals(WITHOUT_SALT, ValveEvents.finished(softener.settings, state, CAPACITY));
         assertEquals(0, softener.count(ValveCount.LEFT));
         assertEquals(1, softener.count(ValveCount.FAILURES));
