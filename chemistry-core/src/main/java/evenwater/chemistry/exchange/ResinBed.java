@@ -1,6 +1,6 @@
 package evenwater.chemistry.exchange;
 
-import static evenwater.chemistry.quantity.Hardness.MILLIMOLE_PER_LITRE;
+import static evenwater.chemistry.quantity.Hardness.MILLIEQUIVALENT_PER_LITRE;
 
 import evenwater.chemistry.kernel.BedRun;
 import evenwater.chemistry.kernel.EffluentCurve;
@@ -31,7 +31,6 @@ import javax.measure.quantity.Volume;
  */
 public final class ResinBed {
 
-    private static final double EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS = 2e-3;
     private static final int MOST_CELLS = 1000;
     private static final double MOST_STEPS = 1e6;
     private static final List<Ion> HARDNESS = List.of(Ion.CALCIUM, Ion.MAGNESIUM);
@@ -203,7 +202,7 @@ public final class ResinBed {
         }
         RunningBed run = start(feed, List.of());
         EffluentCurve curve = new EffluentCurve(run.ions().size(), run.mostSteps() + 1);
-        double limit = stated.in(MILLIMOLE_PER_LITRE) * EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS;
+        double limit = stated.in(MILLIEQUIVALENT_PER_LITRE) / 1000;
         int status = run.serve(bedVolumesPerHour, limit, curve);
         if (status == BedRun.LEAKS) {
             throw new NoAnswerException(

@@ -181,9 +181,8 @@ public final class ServiceRun {
      * @return charges of calcium and magnesium per volume of resin
      */
     public ExchangeCapacity capacity() {
-        double taken = feed.hardness().in(Hardness.MILLIMOLE_PER_LITRE)
-                - meanHardness().in(Hardness.MILLIMOLE_PER_LITRE);
-        return ExchangeCapacity.of(2e-3 * taken * curve.throughput(), ExchangeCapacity.EQUIVALENT_PER_LITRE);
+        double taken = feed.hardness().subtract(meanHardness()).in(Hardness.MILLIEQUIVALENT_PER_LITRE) / 1000;
+        return ExchangeCapacity.of(taken * curve.throughput(), ExchangeCapacity.EQUIVALENT_PER_LITRE);
     }
 
     /**

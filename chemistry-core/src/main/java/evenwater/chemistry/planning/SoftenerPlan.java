@@ -1,7 +1,6 @@
 package evenwater.chemistry.planning;
 
 import static evenwater.chemistry.quantity.ExchangeCapacity.EQUIVALENT_PER_LITRE;
-import static evenwater.chemistry.quantity.Hardness.MILLIMOLE_PER_LITRE;
 import static evenwater.chemistry.quantity.WaterUnits.LITRE;
 
 import evenwater.chemistry.analysis.IronCompensation;
@@ -33,7 +32,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SoftenerPlan {
 
-    private static final double EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS = 2e-3;
     private static final double LEAST_RESIN = 1e-3;
     private static final double MOST_RESIN = 1e6;
     private static final double ROUNDING = 1e-9;
@@ -259,9 +257,10 @@ public final class SoftenerPlan {
     }
 
     double equivalentsPerLitre() {
-        return sizedFor.in(CompensatedHardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
-                / Hardness.of(1, MILLIMOLE_PER_LITRE).in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
-                * EQUIVALENTS_PER_MILLIMOLE_OF_HARDNESS;
+        double milligrams = sizedFor.in(CompensatedHardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE);
+        return Hardness.of(milligrams, Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
+                        .in(Hardness.MILLIEQUIVALENT_PER_LITRE)
+                / 1000;
     }
 
     /**

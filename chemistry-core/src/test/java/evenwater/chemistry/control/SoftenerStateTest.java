@@ -1,5 +1,8 @@
 package evenwater.chemistry.control;
 
+import static evenwater.chemistry.control.Household.NOON;
+import static evenwater.chemistry.control.Household.SETTINGS;
+import static evenwater.chemistry.control.Household.hours;
 import static evenwater.chemistry.quantity.WaterUnits.LITRE;
 import static evenwater.chemistry.quantity.WaterUnits.US_GALLON;
 import static evenwater.chemistry.quantity.WaterUnits.volume;
@@ -23,22 +26,7 @@ import org.junit.jupiter.api.Test;
 /** An invented household: pulses of 1 L, a counter of 16 bits, 1000 L of capacity. */
 class SoftenerStateTest {
 
-    private static final LocalDateTime NOON = LocalDateTime.of(2026, 3, 10, 12, 0);
-    private static final SoftenerSettings SETTINGS = SoftenerSettings.builder(volume(1, LITRE), volume(1000, LITRE))
-            .counterBits(16)
-            .build();
-
     private final SoftenerState fresh = SoftenerState.regenerated(SETTINGS, 65_500, NOON);
-
-    /** Takes readings each hour. */
-    private static SoftenerState hours(SoftenerState state, int hours, int pulsesEach) {
-        SoftenerState next = state;
-        for (int i = 0; i < hours; i++) {
-            long reading = 65_500 + Math.round(next.total().total().in(LITRE)) + pulsesEach;
-            next = next.read(reading % 65_536, next.time().plusHours(1));
-        }
-        return next;
-    }
 
     @Test
     void aReadingGivesTheNextStateAndLeavesTheOneBefore() {
