@@ -14,5 +14,6 @@ module evenwater.chemistry {
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;
     exports evenwater.chemistry.treatment;
+    exports evenwater.chemistry.verdict;
     exports evenwater.chemistry.water;
 }

@@ -56,6 +56,15 @@ public final class Bypass implements Treatment {
     }
 
     /**
+     * Returns what the raw water goes past.
+     *
+     * @return the treatment without its bypass
+     */
+    public Treatment treatment() {
+        return around;
+    }
+
+    /**
      * Returns the share of raw water in the blend.
      *
      * @param source raw water
