@@ -11,6 +11,7 @@ import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -108,13 +110,14 @@ public final class Evidence {
     public static Evidence from(Interpretation source, Treatment treatment) {
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(treatment, "treatment");
-        List<Treatment> ways = Spoons.ways(treatment);
+        List<UnaryOperator<Water>> ways =
+                Spoons.ways(treatment).stream().map(Evidence::remembering).toList();
         Map<Parameter<?>, Bounds<?>> known = new LinkedHashMap<>();
         for (Parameter<?> parameter : Parameter.all()) {
             put(known, parameter, source, ways);
         }
         List<Water> waters = Stream.concat(Stream.of(source.water()), source.corners().stream())
-                .flatMap(corner -> ways.stream().map(way -> way.treat(corner)))
+                .flatMap(corner -> ways.stream().map(way -> way.apply(corner)))
                 .distinct()
                 .toList();
         carbonDioxide(waters).ifPresent(may -> known.put(Parameter.CARBON_DIOXIDE, may));
@@ -123,11 +126,20 @@ public final class Evidence {
         return new Evidence(known, waters, cautions.topics(), cautions.handling());
     }
 
+    /** Every parameter asks for the same waters, and a neutralizer takes its time. */
+    private static UnaryOperator<Water> remembering(Treatment treatment) {
+        Map<Water, Water> treated = new HashMap<>();
+        return water -> treated.computeIfAbsent(water, treatment::treat);
+    }
+
     private static <Q extends WaterQuantity<?>> void put(
-            Map<Parameter<?>, Bounds<?>> known, Parameter<Q> parameter, Interpretation source, List<Treatment> ways) {
+            Map<Parameter<?>, Bounds<?>> known,
+            Parameter<Q> parameter,
+            Interpretation source,
+            List<UnaryOperator<Water>> ways) {
         List<Bounds<Q>> all = new ArrayList<>();
-        for (Treatment way : ways) {
-            Optional<Bounds<Q>> bounds = parameter.of(source, way::treat);
+        for (UnaryOperator<Water> way : ways) {
+            Optional<Bounds<Q>> bounds = parameter.of(source, way);
             if (bounds.isEmpty()) {
                 return;
             }

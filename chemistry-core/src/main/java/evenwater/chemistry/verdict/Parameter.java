@@ -124,8 +124,8 @@ public final class Parameter<Q extends WaterQuantity<?>> {
             water -> water.total(Ion.BORIC_ACID),
             Ion.BORIC_ACID);
 
-    /** Hydrogen sulfide in all its forms, in mg/L. */
-    public static final Parameter<AmountConcentration> HYDROGEN_SULFIDE = ion("hydrogen sulfide", Ion.HYDROGEN_SULFIDE);
+    /** Hydrogen sulfide, in mg/L; it must be stated. */
+    public static final Parameter<MassConcentration> HYDROGEN_SULFIDE = mass("hydrogen sulfide", null);
 
     /** Free and combined chlorine together, in mg/L of chlorine; no part of a {@link Water}, so it must be stated. */
     public static final Parameter<MassConcentration> CHLORINE = mass("chlorine", null);

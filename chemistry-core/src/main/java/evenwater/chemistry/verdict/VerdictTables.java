@@ -65,7 +65,8 @@ final class VerdictTables {
                 Parameter.MERCURY,
                 Parameter.ARSENIC,
                 Parameter.SELENIUM,
-                Parameter.CYANIDE);
+                Parameter.CYANIDE,
+                Parameter.HYDROGEN_SULFIDE);
         Map<String, Parameter<MassConcentration>> names = new LinkedHashMap<>();
         rows("other-names.csv").forEach(row -> {
             Parameter<MassConcentration> parameter = others.stream()

@@ -26,6 +26,11 @@ enum BundledHousehold {
         }
 
         @Override
+        String tank() {
+            return "planted tank with CO₂";
+        }
+
+        @Override
         PlanWish plan() {
             return PlanWish.of(HouseholdUse.ofPeople(3), WaterUnits.volume(2, WaterUnits.CUBIC_FOOT));
         }
@@ -41,6 +46,11 @@ enum BundledHousehold {
                     Optional.empty(),
                     Optional.empty(),
                     List.of());
+        }
+
+        @Override
+        String tank() {
+            return "soft-water community (tetra, angelfish, dwarf cichlid)";
         }
 
         @Override
@@ -67,6 +77,9 @@ enum BundledHousehold {
 
     /** What the house does to its water. */
     abstract House house();
+
+    /** The kind of tank it keeps. */
+    abstract String tank();
 
     /** Its people and its resin. */
     abstract PlanWish plan();

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -62,6 +63,9 @@ final class HouseholdCommand implements Callable<String> {
 
     @Mixin
     private final PlanOptions plan = new PlanOptions();
+
+    @Mixin
+    private final TankOptions tank = new TankOptions();
 
     @Option(
             names = "--hardness-in",
@@ -183,6 +187,7 @@ final class HouseholdCommand implements Callable<String> {
                             source,
                             house,
                             wish,
+                            tank.wish(own ? Optional.of(household().tank()) : Optional.empty()),
                             speech(),
                             !own && nothingSaid,
                             treatments.isRecoveryAssumed())

@@ -10,6 +10,7 @@ final class HouseholdReport {
     private final Interpretation source;
     private final House house;
     private final PlanWish wish;
+    private final TankWish tank;
     private final Speech speech;
     private final boolean nothingSaid;
     private final boolean recoveryAssumed;
@@ -20,6 +21,7 @@ final class HouseholdReport {
             Interpretation source,
             House house,
             PlanWish wish,
+            TankWish tank,
             Speech speech,
             boolean nothingSaid,
             boolean recoveryAssumed) {
@@ -28,6 +30,7 @@ final class HouseholdReport {
         this.source = source;
         this.house = house;
         this.wish = wish;
+        this.tank = tank;
         this.speech = speech;
         this.nothingSaid = nothingSaid;
         this.recoveryAssumed = recoveryAssumed;
@@ -59,8 +62,9 @@ final class HouseholdReport {
         new SodiumSection(stages, house).write(page);
         house.softener()
                 .ifPresent(softener -> new PlanSection(stages.inFrontOf(softener), softener, wish, speech).write(page));
-        new TankSection(stages, trust).write(page);
-        new CautionSection(stages, house).write(page);
+        VerdictSection verdict = new VerdictSection(stages, house, trust, tank);
+        verdict.write(page);
+        verdict.cautions(page);
         return page.toString();
     }
 }

@@ -9,6 +9,9 @@ import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.substance.LevelTeaspoon;
+import evenwater.chemistry.verdict.Parameter;
+import evenwater.chemistry.verdict.Requirement;
+import evenwater.chemistry.verdict.Requirements;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,12 +69,12 @@ final class SodiumSection {
     }
 
     private static void guidelines(Page page, Span sodium) {
-        for (String[] row : Resource.rows("guidelines.csv")) {
-            double low = Double.parseDouble(row[0]);
-            double high = Double.parseDouble(row[1]);
-            String range = low == high ? row[0] : row[0] + " to " + row[1];
-            page.item(range + " mg/L: " + row[2] + "; " + row[3] + "; " + row[4] + "."
-                    + (isNotMeasured(sodium) ? "" : " This water is " + compared(sodium, low, high) + "."));
+        for (Requirement<?> published : Requirements.ofDrinkingWater().list()) {
+            if (published.parameter() == Parameter.SODIUM) {
+                double limit = published.most().orElseThrow().getValue();
+                page.item(Page.number(limit) + " mg/L: " + published.meaning() + "; " + published.citation() + "."
+                        + (isNotMeasured(sodium) ? "" : " This water is " + compared(sodium, limit, limit) + "."));
+            }
         }
     }
 

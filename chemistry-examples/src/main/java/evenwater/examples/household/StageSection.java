@@ -252,10 +252,6 @@ final class StageSection {
             if (dose.least() != dose) {
                 page.say("A teaspoon is no balance: the ranges hold for as much less or more as it may take.");
             }
-            if (!dose.compound().caution().isEmpty()) {
-                page.say("Handling: " + dose.compound().name() + ": "
-                        + dose.compound().caution() + ".");
-            }
         });
     }
 }

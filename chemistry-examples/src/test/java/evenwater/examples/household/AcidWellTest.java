@@ -119,7 +119,7 @@ class AcidWellTest {
         String out = BundledHouseholdTest.flat(
                 Run.on(folder, WELL + "pH,5.9,,\n", "--no-treatment").out());
         assertTrue(
-                out.contains("CO₂ 60.66 mg/L is more than the 30.00 mg/L that fish are kept below: aerate the water"),
+                out.contains("carbon dioxide 60.7 mg/L CO₂: above 30 mg/L CO₂, by 30.7 mg/L CO₂; aerate the water"),
                 out);
     }
 

@@ -49,7 +49,7 @@ class BundledHouseholdTest {
                         "WHO Guidelines for drinking-water quality, 4th edition (2022)",
                         "US EPA 822-R-03-006 (2003)",
                         "common practice",
-                        "planted tank with CO₂: fits",
+                        "Undecided for planted tank with CO₂. Not measured, and no water is fit while they are unknown: chlorine,",
                         "Low-sodium diet",
                         "Infants:",
                         "copper and lead",

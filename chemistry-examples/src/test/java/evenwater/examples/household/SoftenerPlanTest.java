@@ -29,7 +29,7 @@ class SoftenerPlanTest {
         assertEquals("", run.err());
         assertEquals(0, run.exitCode());
         String out = run.out();
-        return out.substring(out.indexOf("Plan of the softener"), out.indexOf("In the tank"));
+        return out.substring(out.indexOf("Plan of the softener"), out.indexOf("Is it right for the tank?"));
     }
 
     private static double figure(String plan, String row) {

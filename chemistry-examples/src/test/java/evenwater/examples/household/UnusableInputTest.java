@@ -247,4 +247,24 @@ class UnusableInputTest {
                 "--dose: 'gypsum=9e6 g/1 L' is more than a kilogram for each litre",
                 Run.on(folder, report, "--dose=gypsum=9e6 g/1 L"));
     }
+
+    @Test
+    void wishesForTheTankAreChecked() {
+        String csv = "analyte,value,unit,as\nGH,8,°dH,\nKH,5,°dKH,\n";
+        Run whale = Run.on(folder, csv, "--tank=whale");
+        assertEquals(2, whale.exitCode());
+        assertEquals("", whale.out());
+        assertTrue(whale.err().startsWith("--tank: kind of tank 'whale' names none of these: soft-water breeding"));
+        assertRefused(
+                "--reading: 'chlorine' must be a name and a value with = between them",
+                Run.on(folder, csv, "--reading=chlorine"));
+        assertTrue(Run.on(folder, csv, "--reading=chlorin=0 mg/L")
+                .err()
+                .startsWith("--reading: no parameter is named 'chlorin'"));
+        assertRefused(
+                "--reading: nitrite must not be negative, but was -1 mg/L NO2",
+                Run.on(folder, csv, "--reading=nitrite=-1 mg/L NO2"));
+        assertEquals(2, Run.on(folder, csv, "--reading=nitrite=0.1 mg/L").exitCode(), "of what is not said");
+        assertEquals(2, Run.on(folder, csv, "--reading=pH=NaN").exitCode());
+    }
 }
