@@ -5,6 +5,7 @@ module evenwater.chemistry {
     requires static org.jspecify; // annotations only
 
     exports evenwater.chemistry.analysis;
+    exports evenwater.chemistry.aquarium;
     exports evenwater.chemistry.control;
     exports evenwater.chemistry.equilibrium;
     exports evenwater.chemistry.exchange;
