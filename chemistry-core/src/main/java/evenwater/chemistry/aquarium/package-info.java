@@ -1,7 +1,7 @@
 /**
- * A tank over weeks.
+ * A tank over weeks: water changes, evaporation and what lives in it.
  *
- * <p>Start with {@link evenwater.chemistry.aquarium.TankVolume}.
+ * <p>Start with {@link evenwater.chemistry.aquarium.Tank}.
  */
 @NullMarked
 package evenwater.chemistry.aquarium;
