@@ -28,6 +28,7 @@ final class PublishedChecks {
             AmmoniaChecks.fraction(),
             AmmoniaChecks.criteria(),
             MetabolismChecks.topic(),
+            DechlorinationChecks.topic(),
             SaturationFormChecks.shortForm(),
             SaturationFormChecks.factorTable(),
             InstrumentChecks.temperature(),
