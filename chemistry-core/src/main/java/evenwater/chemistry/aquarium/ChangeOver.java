@@ -66,7 +66,7 @@ public final class ChangeOver {
      *
      * @param volume of the tank, whose net part counts
      * @param from water in the tank
-     * @param to water that it is changed with, and led to
+     * @param to water that it is changed with, and led to; of another routine the water of its changes
      * @return the change-over
      */
     public static ChangeOver of(TankVolume volume, Water from, Water to) {

@@ -43,6 +43,8 @@ public final class Tank {
 
     private static final int MOST_MOMENTS = 100_000;
     private static final double SAME_MOMENT = 1e-9;
+    /** Rounding of a day; what is taken up in it stays below the rounding that a water forgives. */
+    private static final double ROUNDING = 1e-13;
 
     private final TankVolume volume;
     private final TankRhythm rhythm;
@@ -128,7 +130,7 @@ public final class Tank {
     }
 
     private Water water(double day, double changes, double daysSince) {
-        if (day > dayOfExhaustion * (1 + SAME_MOMENT)) {
+        if (day > dayOfExhaustion * (1 + ROUNDING)) {
             WaterQuantity<Time> when = WaterUnits.time(dayOfExhaustion, DAY);
             throw new NoAnswerException(
                     exhausted + " runs out on day " + number(dayOfExhaustion)
@@ -151,7 +153,7 @@ public final class Tank {
      * Returns where the tank comes to rest.
      *
      * @return the waters just after and just before a change
-     * @throws NoAnswerException if nothing leaves the tank, so that it never rests, or something runs out on the way there
+     * @throws NoAnswerException if nothing leaves the tank, so that it never rests, or more of something is taken up than comes
      */
     public SteadyState steadyState() {
         if (rests) {
@@ -283,7 +285,7 @@ public final class Tank {
         List<String> findings = new ArrayList<>();
         exhaustionOfAlkalinity()
                 .ifPresent(when -> findings.add("alkalinity used up on day " + number(when.in(DAY))
-                        + ": the pH crashes, and bacteria stop to oxidise ammonia; more or larger changes, or a dose of bicarbonate, "
+                        + ": the pH crashes, and bacteria stop oxidising ammonia; more or larger changes, or a dose of bicarbonate, "
                         + "hold it up"));
         if (dayOfExhaustion <= MOST_DAYS) {
             findings.add(exhausted + " runs out on day " + number(dayOfExhaustion)

@@ -121,6 +121,10 @@ class TankErrorsTest {
                 "potassium runs out on day 31.3: more is taken up than the tank has and gets",
                 List.of(days(31.25)),
                 () -> tank.after(days(32)));
+        Refused.withoutAnswer(
+                "potassium runs out on day 31.3: more is taken up than the tank has and gets",
+                List.of(days(31.25)),
+                () -> tank.after(days(31.25 * (1 + 1e-10)))); // an instant later
         assertEquals(
                 "potassium runs out on day 31.3: what is taken up from then on is less than stated",
                 tank.findings().get(1));

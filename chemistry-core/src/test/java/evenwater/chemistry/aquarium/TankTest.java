@@ -169,7 +169,7 @@ class TankTest {
         assertTrue(Speciation.of(aerated).pH() < 4.2);
         assertEquals(
                 List.of(
-                        "alkalinity used up on day 50.0: the pH crashes, and bacteria stop to oxidise ammonia; more or larger "
+                        "alkalinity used up on day 50.0: the pH crashes, and bacteria stop oxidising ammonia; more or larger "
                                 + "changes, or a dose of bicarbonate, hold it up"),
                 tank.findings());
     }
