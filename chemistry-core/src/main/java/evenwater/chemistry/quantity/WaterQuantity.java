@@ -95,6 +95,18 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
     }
 
     /**
+     * Returns a quantity of the same kind and unit with another value, also where the unit has a zero of its own: 20 °C with the value
+     * 21.5 is 21.5 °C.
+     *
+     * @param value number in the unit of this quantity; finite
+     * @return the quantity
+     * @throws IllegalArgumentException if the value is NaN or infinite, or the kind does not have it, such as -300 °C
+     */
+    public final Q withValue(double value) {
+        return make(value, scale.unit);
+    }
+
+    /**
      * Returns the sum, in the unit of this quantity.
      *
      * @param addend a quantity of the same kind, ours or foreign, in any unit

@@ -233,4 +233,29 @@ class WaterQuantityTest {
         Hardness b = Hardness.of(6.05805662E-315, Hardness.GRAIN_PER_US_GALLON);
         assertEquals(Integer.signum(a.compareTo(b)), -Integer.signum(b.compareTo(a)));
     }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void anotherValueKeepsKindAndUnit(Kind<?> kind) {
+        assertKeepsKindAndUnit(kind);
+    }
+
+    private static <Q extends Quantity<Q>> void assertKeepsKindAndUnit(Kind<Q> kind) {
+        for (Unit<Q> unit : kind.units()) {
+            assertEquals(kind.of(21.5, unit), kind.of(20, unit).withValue(21.5));
+            assertSame(
+                    kind.of(20, unit).getClass(),
+                    kind.of(20, unit).withValue(21.5).getClass());
+        }
+    }
+
+    @Test
+    void anotherValueMustBeOneOfTheKind() {
+        assertRefused(
+                "hardness must be a finite number, but was NaN °dH",
+                () -> Hardness.of(1, GERMAN_DEGREE).withValue(Double.NaN));
+        assertRefused(
+                "temperature must not be below absolute zero, but was -300 °C",
+                () -> WaterUnits.temperature(20, WaterUnits.CELSIUS).withValue(-300));
+    }
 }
