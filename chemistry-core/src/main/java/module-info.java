@@ -15,6 +15,7 @@ module evenwater.chemistry {
     exports evenwater.chemistry.quantity;
     exports evenwater.chemistry.substance;
     exports evenwater.chemistry.treatment;
+    exports evenwater.chemistry.uncertainty;
     exports evenwater.chemistry.verdict;
     exports evenwater.chemistry.water;
 }
