@@ -40,7 +40,8 @@ final class PublishedChecks {
             SaltChecks.efficiency(),
             SaltChecks.capacity(),
             ResinChecks.equilibrium(),
-            ResinChecks.capacity());
+            ResinChecks.capacity(),
+            UncertaintyChecks.topic());
 
     private PublishedChecks() {}
 

@@ -69,6 +69,10 @@ enum Source {
             "IUPAC 2021",
             "T. Prohaska et al., Standard atomic weights of the elements 2021, Pure Appl. Chem. 94 (2022) "
                     + "573-600, Table 2, abridged values (compared with two independent copies that cite it)."),
+    JCGM_101(
+            "JCGM 101",
+            "JCGM 101:2008, Evaluation of measurement data, Supplement 1 to the Guide to the expression of uncertainty in measurement, "
+                    + "9.2.3, additive model with rectangular inputs."),
     LABORATORIES("laboratories", "Conversion factors that laboratories and handbooks print, without a single source."),
     LIVINGSTONE_1963(
             "Livingstone 1963",
@@ -91,6 +95,10 @@ enum Source {
             "Pratt et al. 2001",
             "K. W. Pratt et al., Molality-based primary standards of electrolytic conductivity, Pure Appl. Chem. 73 (2001) "
                     + "1783-1793; read in the table of the CRC Handbook that follows it."),
+    QUAM(
+            "QUAM",
+            "EURACHEM/CITAC Guide CG 4, Quantifying Uncertainty in Analytical Measurement, 3rd ed., 2012, example A1; the "
+                    + "expanded uncertainty is from memory."),
     RESIN_SHEET("resin sheet", "Technical data sheet of a maker of ion-exchange resin (read in a public copy)."),
     RESIN_MAKERS("resin makers", "Tables in the manuals of resin makers, without a single source."),
     SAWYER_MCCARTY(
