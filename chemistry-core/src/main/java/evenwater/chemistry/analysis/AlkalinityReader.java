@@ -215,7 +215,7 @@ final class AlkalinityReader {
 
     private void refuseAboveHardness(Entry strict) {
         Entry hardness = report.entry(Kind.HARDNESS);
-        if (hardness != null && strict.low() > hardness.high() * (1 + AGREE)) {
+        if (hardness != null && !report.isDrawn() && strict.low() > hardness.high() * (1 + AGREE)) {
             throw new UnusableReportException(
                     Math.max(strict.line(), hardness.line()),
                     "carbonate hardness " + strict.stated() + " is more than the hardness " + hardness.stated()

@@ -4,6 +4,7 @@ import evenwater.chemistry.analysis.Analyte.Kind;
 import evenwater.chemistry.substance.Ion;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,8 +15,29 @@ import org.jspecify.annotations.Nullable;
  * @param high the most it may be; {@code low} if it was measured
  * @param stated the reading as it was written, for messages
  * @param line where it stands; 0 if it was not read from text
+ * @param uncertainty standard uncertainty in the same unit; null if none was stated, and of an interval
  */
-record Entry(Key key, double low, double high, String stated, int line) {
+record Entry(
+        Key key,
+        double low,
+        double high,
+        String stated,
+        int line,
+        @Nullable Double uncertainty) {
+
+    Entry(Key key, double low, double high, String stated, int line) {
+        this(key, low, high, stated, line, null);
+    }
+
+    /** The same reading with a standard uncertainty. */
+    Entry with(double standardUncertainty) {
+        return new Entry(key, low, high, stated, line, standardUncertainty);
+    }
+
+    /** The same reading as a number that it may be. */
+    Entry drawn(double number) {
+        return new Entry(key, number, number, stated, line);
+    }
 
     /** Which of several readings of one thing is used, in whatever order they come: the narrowest, then the larger. */
     static final Comparator<Entry> PREFERRED = Comparator.comparingDouble((Entry e) -> e.high - e.low)
@@ -38,6 +60,34 @@ record Entry(Key key, double low, double high, String stated, int line) {
 
     /** What a reading is of. */
     record Key(Kind kind, @Nullable Ion ion) {
+
+        /** The reading of an ion's amount; of the forms of alkalinity that of alkalinity. */
+        static Key of(Ion ion) {
+            return new Key(kindOf(ion), ion);
+        }
+
+        private static Kind kindOf(Ion ion) {
+            Objects.requireNonNull(ion, "ion");
+            if (ion.equals(Ion.BICARBONATE)) {
+                return Kind.BICARBONATE;
+            }
+            if (ion.equals(Ion.CARBONATE)) {
+                return Kind.CARBONATE;
+            }
+            if (ion.equals(Ion.HYDROXIDE)) {
+                return Kind.HYDROXIDE;
+            }
+            if (ion.referenceForm().equals(Ion.CARBON_DIOXIDE)
+                    || ion.referenceForm().equals(Ion.WATER)) {
+                throw new IllegalArgumentException(
+                        ion + " is not reported on its own: a water counts it in its inorganic carbon or alkalinity");
+            }
+            if (!ion.isReferenceForm()) {
+                throw new IllegalArgumentException(
+                        ion + " is not reported on its own: it is counted in " + ion.referenceForm());
+            }
+            return Kind.ION;
+        }
 
         String name() {
             if (kind == Kind.PH) {

@@ -121,7 +121,7 @@ final class HardnessReader {
 
     /** Takes an ion as what its partner leaves of the hardness. */
     private void takeRest(Ion ion, Entry hardness, Ion partner, Entry part, Map<Ion, OpenPoints.Amount> totals) {
-        if (part.low() > hardness.high() * (1 + AGREE)) {
+        if (part.low() > hardness.high() * (1 + AGREE) && !report.isDrawn()) {
             throw new UnusableReportException(
                     Math.max(part.line(), hardness.line()),
                     String.format(
@@ -134,8 +134,8 @@ final class HardnessReader {
                             hardness.high()));
         }
         if (part.low() > hardness.high()) {
-            findings.add(part.key().name() + " " + part.stated() + " is a little more than the hardness "
-                    + hardness.stated() + "; " + ion.name() + " counted as 0");
+            findings.add(part.key().name() + " " + part.stated() + " is " + (report.isDrawn() ? "" : "a little ")
+                    + "more than the hardness " + hardness.stated() + "; " + ion.name() + " counted as 0");
         }
         assumptions.add(ion.name() + " taken as hardness less " + partner.name());
         OpenPoints.Amount whole = less(open.amount(hardness), hardness, TITRATED, totals);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 
@@ -31,8 +32,8 @@ public final class Interpretation {
     private final LabReport report;
     private final Corners corners;
     private final Water water;
-    private final List<Water> waters;
-    private final List<Corners.Pair> beyond;
+    private final Supplier<List<Water>> waters;
+    private final Supplier<List<Corners.Pair>> beyond;
     private final List<String> assumptions;
     private final List<String> findings;
     private final List<String> notMeasured;
@@ -48,12 +49,21 @@ public final class Interpretation {
         this.report = report;
         this.corners = corners;
         this.water = corners.nominal();
-        this.waters = corners.all();
-        this.beyond = corners.beyond();
+        this.waters = known(report, corners::all);
+        this.beyond = known(report, corners::beyond);
         this.assumptions = List.copyOf(assumptions);
         this.findings = List.copyOf(findings);
         this.notMeasured = List.copyOf(notMeasured);
         this.measured = Set.copyOf(measured);
+    }
+
+    /** Of a report that was drawn, one of thousands, computed when asked for; of any other at once, so that what fails does so early. */
+    private static <T> Supplier<T> known(LabReport report, Supplier<T> computed) {
+        if (report.isDrawn()) {
+            return computed;
+        }
+        T value = computed.get();
+        return () -> value;
     }
 
     /**
@@ -83,7 +93,7 @@ public final class Interpretation {
      * @return one or more waters; the water itself if nothing is open
      */
     public List<Water> corners() {
-        return waters;
+        return waters.get();
     }
 
     /**
@@ -110,7 +120,7 @@ public final class Interpretation {
         Function<Water, Q> other = corner -> atCorner(result, corner);
         Q low = value;
         Q high = value;
-        for (Q end : Stream.concat(waters.stream(), corners.towardsEnds(other).stream())
+        for (Q end : Stream.concat(waters.get().stream(), corners.towardsEnds(other).stream())
                 .map(other)
                 .toList()) {
             low = end.compareTo(low) < 0 ? end : low;
@@ -119,7 +129,7 @@ public final class Interpretation {
         boolean openBelow = false;
         boolean openAbove = false;
         List<Q> reached = new ArrayList<>(List.of(low, high));
-        for (Corners.Pair pair : beyond) {
+        for (Corners.Pair pair : beyond.get()) {
             Q moved = other.apply(pair.with());
             double by = by(other.apply(pair.without()), moved);
             openBelow |= by < 0;

@@ -37,8 +37,14 @@ public final class LabReport {
     private final Map<Entry.Key, Entry> entries;
     private final List<String> notes;
     private final List<UnusedRow> unusedRows;
+    private final boolean isDrawn;
 
     LabReport(Map<Entry.Key, Entry> entries, List<String> notes, List<UnusedRow> unusedRows) {
+        this(entries, notes, unusedRows, false);
+    }
+
+    private LabReport(Map<Entry.Key, Entry> entries, List<String> notes, List<UnusedRow> unusedRows, boolean isDrawn) {
+        this.isDrawn = isDrawn;
         this.entries = entries;
         this.notes = List.copyOf(notes);
         this.unusedRows = List.copyOf(unusedRows);
@@ -170,6 +176,31 @@ public final class LabReport {
      */
     public Interpretation interpret(Assumptions assumptions) {
         return new Interpreter(this, Objects.requireNonNull(assumptions, "assumptions")).interpret();
+    }
+
+    /**
+     * Returns this report with what is known of its readings, to be drawn: see {@link UncertainReport}.
+     *
+     * @return the report as inputs of a computation
+     * @throws UnusableReportException if readings contradict each other
+     */
+    public UncertainReport uncertain() {
+        interpret(); // a contradiction is one in all draws
+        return new UncertainReport(this);
+    }
+
+    /** The same report with other numbers, each reading within its uncertainty. */
+    LabReport drawn(Map<Entry.Key, Entry> numbers) {
+        return new LabReport(numbers, notes, unusedRows, true);
+    }
+
+    /** Whether its readings were drawn each within its uncertainty, so that they may contradict each other by chance. */
+    boolean isDrawn() {
+        return isDrawn;
+    }
+
+    Map<Entry.Key, Entry> entries() {
+        return entries;
     }
 
     /**

@@ -25,6 +25,7 @@ import javax.measure.quantity.Temperature;
 public final class LabReportBuilder {
 
     private final Map<Entry.Key, Entry> entries = new LinkedHashMap<>();
+    private double relative;
 
     LabReportBuilder() {}
 
@@ -61,7 +62,7 @@ public final class LabReportBuilder {
     /**
      * States a laboratory's carbonate hardness in the strict sense, min(hardness, alkalinity): a lower bound of alkalinity.
      *
-     * <p>The KH of a hobby kit is {@link #alkalinity}, not this.
+     * <p>The KH of a hobby kit is {@link #alkalinity(Quantity)}, not this.
      *
      * @param hardness 0 or more
      * @return this builder
@@ -73,7 +74,22 @@ public final class LabReportBuilder {
     private LabReportBuilder hardness(Kind kind, Quantity<Hardness> hardness) {
         Hardness stated = Hardness.from(hardness);
         Entry.Key key = new Entry.Key(kind, null);
-        return put(key, amount(stated.in(Hardness.MILLIMOLE_PER_LITRE), key, stated), stated);
+        return put(key, RowLimits.amount(stated.in(Hardness.MILLIMOLE_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States the total hardness with its standard uncertainty.
+     *
+     * @param hardness 0 or more
+     * @param standardUncertainty 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public LabReportBuilder hardness(Quantity<Hardness> hardness, Quantity<Hardness> standardUncertainty) {
+        Hardness u = Hardness.from(Objects.requireNonNull(standardUncertainty, "standardUncertainty"));
+        Entry.Key key = new Entry.Key(Kind.HARDNESS, null);
+        double millimoles = RowLimits.uncertainty(u.in(Hardness.MILLIMOLE_PER_LITRE), key, u);
+        return hardness(hardness).with(key, millimoles);
     }
 
     /**
@@ -90,8 +106,8 @@ public final class LabReportBuilder {
         Entry.Key key = new Entry.Key(Kind.HARDNESS, null);
         return putBetween(
                 key,
-                amount(low.in(Hardness.MILLIMOLE_PER_LITRE), key, low),
-                amount(high.in(Hardness.MILLIMOLE_PER_LITRE), key, high),
+                RowLimits.amount(low.in(Hardness.MILLIMOLE_PER_LITRE), key, low),
+                RowLimits.amount(high.in(Hardness.MILLIMOLE_PER_LITRE), key, high),
                 low,
                 high);
     }
@@ -106,7 +122,7 @@ public final class LabReportBuilder {
         CompensatedHardness stated = CompensatedHardness.from(hardness);
         double grains = stated.in(CompensatedHardness.GRAIN_PER_US_GALLON);
         Entry.Key key = new Entry.Key(Kind.COMPENSATED_HARDNESS, null);
-        return put(key, amount(grains, key, stated), stated);
+        return put(key, RowLimits.amount(grains, key, stated), stated);
     }
 
     /**
@@ -118,7 +134,22 @@ public final class LabReportBuilder {
     public LabReportBuilder alkalinity(Quantity<Alkalinity> alkalinity) {
         Alkalinity stated = Alkalinity.from(alkalinity);
         Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
-        return put(key, ofWater(stated.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, stated), stated);
+        return put(key, RowLimits.ofWater(stated.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States the alkalinity with its standard uncertainty.
+     *
+     * @param alkalinity may be negative
+     * @param standardUncertainty 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public LabReportBuilder alkalinity(Quantity<Alkalinity> alkalinity, Quantity<Alkalinity> standardUncertainty) {
+        Alkalinity u = Alkalinity.from(Objects.requireNonNull(standardUncertainty, "standardUncertainty"));
+        Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
+        double milliequivalents = RowLimits.uncertainty(u.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, u);
+        return alkalinity(alkalinity).with(key, milliequivalents);
     }
 
     /**
@@ -135,8 +166,8 @@ public final class LabReportBuilder {
         Entry.Key key = new Entry.Key(Kind.ALKALINITY, null);
         return putBetween(
                 key,
-                ofWater(low.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, low),
-                ofWater(high.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, high),
+                RowLimits.ofWater(low.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, low),
+                RowLimits.ofWater(high.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE), key, high),
                 low,
                 high);
     }
@@ -150,15 +181,32 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the ion is counted in another form or the amount is negative
      */
     public LabReportBuilder total(Ion ion, Quantity<AmountConcentration> concentration) {
-        Entry.Key key = new Entry.Key(kind(ion), ion);
+        Entry.Key key = Entry.Key.of(ion);
         AmountConcentration stated = ion.concentration(concentration);
-        return put(key, amount(stated.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, stated), stated);
+        return put(key, RowLimits.amount(stated.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, stated), stated);
+    }
+
+    /**
+     * States the total amount of an ion with its standard uncertainty.
+     *
+     * @param ion as in {@link #total(Ion, Quantity)}
+     * @param concentration 0 or more
+     * @param standardUncertainty 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if the ion is counted in another form, or an argument is out of range
+     */
+    public LabReportBuilder total(
+            Ion ion, Quantity<AmountConcentration> concentration, Quantity<AmountConcentration> standardUncertainty) {
+        Entry.Key key = Entry.Key.of(ion);
+        AmountConcentration u = ion.concentration(Objects.requireNonNull(standardUncertainty, "standardUncertainty"));
+        double millimoles = RowLimits.uncertainty(u.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, u);
+        return total(ion, concentration).with(key, millimoles);
     }
 
     /**
      * States that the total amount of an ion lies between two values.
      *
-     * @param ion as in {@link #total}
+     * @param ion as in {@link #total(Ion, Quantity)}
      * @param least 0 or more
      * @param most not below {@code least}
      * @return this builder
@@ -166,13 +214,13 @@ public final class LabReportBuilder {
      */
     public LabReportBuilder totalBetween(
             Ion ion, Quantity<AmountConcentration> least, Quantity<AmountConcentration> most) {
-        Entry.Key key = new Entry.Key(kind(ion), ion);
+        Entry.Key key = Entry.Key.of(ion);
         AmountConcentration low = ion.concentration(Objects.requireNonNull(least, "least"));
         AmountConcentration high = ion.concentration(Objects.requireNonNull(most, "most"));
         return putBetween(
                 key,
-                amount(low.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, low),
-                amount(high.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, high),
+                RowLimits.amount(low.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, low),
+                RowLimits.amount(high.in(AmountConcentration.MILLIMOLE_PER_LITRE), key, high),
                 low,
                 high);
     }
@@ -180,44 +228,21 @@ public final class LabReportBuilder {
     /**
      * States that an ion is below a detection limit: anything from 0 to the limit.
      *
-     * @param ion as in {@link #total}
+     * @param ion as in {@link #total(Ion, Quantity)}
      * @param limit above 0
      * @return this builder
      * @throws IllegalArgumentException if the ion is counted in another form or the limit is not positive
      */
     public LabReportBuilder totalBelow(Ion ion, Quantity<AmountConcentration> limit) {
-        Entry.Key key = new Entry.Key(kind(ion), ion);
+        Entry.Key key = Entry.Key.of(ion);
         AmountConcentration stated = ion.concentration(limit);
         double high = stated.in(AmountConcentration.MILLIMOLE_PER_LITRE);
         if (!(high > 0)) {
             throw new IllegalArgumentException(
                     "detection limit of " + key.name() + " must be positive, but was " + stated);
         }
-        entries.put(key, new Entry(key, 0, ofWater(high, key, stated), "<" + stated, 0));
+        entries.put(key, new Entry(key, 0, RowLimits.ofWater(high, key, stated), "<" + stated, 0));
         return this;
-    }
-
-    private static Kind kind(Ion ion) {
-        Objects.requireNonNull(ion, "ion");
-        if (ion.equals(Ion.BICARBONATE)) {
-            return Kind.BICARBONATE;
-        }
-        if (ion.equals(Ion.CARBONATE)) {
-            return Kind.CARBONATE;
-        }
-        if (ion.equals(Ion.HYDROXIDE)) {
-            return Kind.HYDROXIDE;
-        }
-        if (ion.referenceForm().equals(Ion.CARBON_DIOXIDE)
-                || ion.referenceForm().equals(Ion.WATER)) {
-            throw new IllegalArgumentException(
-                    ion + " is not reported on its own: a water counts it in its inorganic carbon or alkalinity");
-        }
-        if (!ion.isReferenceForm()) {
-            throw new IllegalArgumentException(
-                    ion + " is not reported on its own: it is counted in " + ion.referenceForm());
-        }
-        return Kind.ION;
     }
 
     /**
@@ -235,6 +260,19 @@ public final class LabReportBuilder {
     }
 
     /**
+     * States the measured pH with its standard uncertainty.
+     *
+     * @param reading no unit; 0 to 14
+     * @param standardUncertainty no unit; 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public LabReportBuilder pH(double reading, double standardUncertainty) {
+        Entry.Key key = new Entry.Key(Kind.PH, null);
+        return pH(reading).with(key, RowLimits.uncertainty(standardUncertainty, key, standardUncertainty));
+    }
+
+    /**
      * States the measured conductivity at 25 °C.
      *
      * @param conductivity 0 or more
@@ -244,7 +282,7 @@ public final class LabReportBuilder {
         Conductivity stated = Conductivity.from(conductivity);
         double value = stated.in(Conductivity.MICROSIEMENS_PER_CENTIMETRE);
         Entry.Key key = new Entry.Key(Kind.CONDUCTIVITY, null);
-        return put(key, amount(value, key, stated), stated);
+        return put(key, RowLimits.amount(value, key, stated), stated);
     }
 
     /**
@@ -257,7 +295,7 @@ public final class LabReportBuilder {
         MassConcentration stated = MassConcentration.from(solids);
         double value = stated.in(MassConcentration.MILLIGRAM_PER_LITRE);
         Entry.Key key = new Entry.Key(Kind.DISSOLVED_SOLIDS, null);
-        return put(key, amount(value, key, stated), stated);
+        return put(key, RowLimits.amount(value, key, stated), stated);
     }
 
     /**
@@ -276,23 +314,53 @@ public final class LabReportBuilder {
         return put(new Entry.Key(Kind.TEMPERATURE, null), kelvin, stated);
     }
 
-    private static double notNegative(double value, Entry.Key key, Object stated) {
-        if (value < 0) {
-            throw new IllegalArgumentException(key.name() + " must not be negative, but was " + stated);
+    /**
+     * States the temperature of the water with its standard uncertainty.
+     *
+     * @param temperature from 0 to 100 °C
+     * @param standardUncertainty in kelvin; 0 or more
+     * @return this builder
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public LabReportBuilder temperature(Quantity<Temperature> temperature, Quantity<Temperature> standardUncertainty) {
+        Objects.requireNonNull(standardUncertainty, "standardUncertainty");
+        Entry.Key key = new Entry.Key(Kind.TEMPERATURE, null);
+        // a sum refuses a difference that is stated in °C
+        double kelvins = WaterUnits.temperature(
+                        WaterUnits.temperature(0, WaterUnits.KELVIN).add(standardUncertainty))
+                .in(WaterUnits.KELVIN);
+        return temperature(temperature).with(key, RowLimits.uncertainty(kelvins, key, standardUncertainty));
+    }
+
+    /**
+     * States the relative standard uncertainty of all concentrations that have none of their own and are no intervals: hardness,
+     * alkalinity, ions and dissolved solids, not pH, temperature or conductivity.
+     *
+     * @param share of the reading; from 0 to 1; 0.05 for 5 %
+     * @return this builder
+     * @throws IllegalArgumentException if the share is out of range
+     */
+    public LabReportBuilder uncertainty(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("relative uncertainty must be from 0 to 1, but was " + share);
         }
-        return value;
+        relative = share;
+        return this;
     }
 
-    private static double amount(double value, Entry.Key key, Object stated) {
-        return ofWater(notNegative(value, key, stated), key, stated);
+    private LabReportBuilder with(Entry.Key key, double standardUncertainty) {
+        entries.computeIfPresent(key, (same, entry) -> entry.with(standardUncertainty));
+        return this;
     }
 
-    /** Refuses what no water has: a slip of the unit. */
-    private static double ofWater(double value, Entry.Key key, Object stated) {
-        RowLimits.exceeded(key.kind(), value).ifPresent(allowed -> {
-            throw new IllegalArgumentException(key.name() + " must be " + allowed + ", but was " + stated);
-        });
-        return value;
+    private Entry withDefault(Entry entry) {
+        boolean isConcentration = switch (entry.key().kind()) {
+            case PH, TEMPERATURE, CONDUCTIVITY -> false;
+            default -> true;
+        };
+        return isConcentration && relative > 0 && !entry.isInterval() && entry.uncertainty() == null
+                ? entry.with(relative * Math.abs(entry.high()))
+                : entry;
     }
 
     private LabReportBuilder put(Entry.Key key, double value, Object stated) {
@@ -320,6 +388,8 @@ public final class LabReportBuilder {
             throw new UnusableReportException(
                     0, "no reading that can be used, such as hardness, alkalinity, calcium or sodium");
         }
-        return new LabReport(new LinkedHashMap<>(entries), List.of(), List.of());
+        Map<Entry.Key, Entry> stated = new LinkedHashMap<>(entries);
+        stated.replaceAll((key, entry) -> withDefault(entry));
+        return new LabReport(stated, List.of(), List.of());
     }
 }

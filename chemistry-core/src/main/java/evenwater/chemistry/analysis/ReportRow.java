@@ -10,8 +10,11 @@ import java.util.Objects;
  * @param value the reading, such as {@code 4.1}, {@code <2}, {@code ND} or {@code 1,250}
  * @param unit the unit; possibly empty
  * @param as what a mass is expressed as, such as "N"; possibly empty
+ * @param uncertainty standard uncertainty: a share of the reading such as {@code 5 %}, or a number in the unit of the row such as
+ *     {@code 0.2}; or the expanded uncertainty with its coverage factor, such as {@code 0.4 k=2} or {@code ±10 % (k=2)}; possibly empty. A
+ *     ± without k is refused, since it may be either
  */
-public record ReportRow(int line, String analyte, String value, String unit, String as) {
+public record ReportRow(int line, String analyte, String value, String unit, String as, String uncertainty) {
 
     /**
      * Checks that nothing is null and strips blanks.
@@ -21,6 +24,7 @@ public record ReportRow(int line, String analyte, String value, String unit, Str
      * @param value see the record
      * @param unit see the record
      * @param as see the record
+     * @param uncertainty see the record
      */
     public ReportRow {
         if (line < 1) {
@@ -30,6 +34,20 @@ public record ReportRow(int line, String analyte, String value, String unit, Str
         value = stripped(Objects.requireNonNull(value, "value"));
         unit = stripped(Objects.requireNonNull(unit, "unit"));
         as = stripped(Objects.requireNonNull(as, "as"));
+        uncertainty = stripped(Objects.requireNonNull(uncertainty, "uncertainty"));
+    }
+
+    /**
+     * Creates a row that states no uncertainty.
+     *
+     * @param line see the record; 1 or more
+     * @param analyte see the record
+     * @param value see the record
+     * @param unit see the record
+     * @param as see the record
+     */
+    public ReportRow(int line, String analyte, String value, String unit, String as) {
+        this(line, analyte, value, unit, as, "");
     }
 
     /** Without blanks around, also those that do not break a line and the mark that begins some files. */

@@ -53,6 +53,31 @@ final class RowLimits {
         return Math.abs(value) <= largest ? Optional.empty() : Optional.of(allowed);
     }
 
+    /** Returns an amount that a caller stated, in the canonical unit of its kind; refuses what no water has. */
+    static double amount(double value, Entry.Key key, Object stated) {
+        if (value < 0) {
+            throw new IllegalArgumentException(key.name() + " must not be negative, but was " + stated);
+        }
+        return ofWater(value, key, stated);
+    }
+
+    /** The same of what may be negative. */
+    static double ofWater(double value, Entry.Key key, Object stated) {
+        exceeded(key.kind(), value).ifPresent(allowed -> {
+            throw new IllegalArgumentException(key.name() + " must be " + allowed + ", but was " + stated);
+        });
+        return value;
+    }
+
+    /** Returns a standard uncertainty that a caller stated. */
+    static double uncertainty(double value, Entry.Key key, Object stated) {
+        if (!(value >= 0 && value <= Double.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    "standard uncertainty of " + key.name() + " must be a number from 0, but was " + stated);
+        }
+        return value;
+    }
+
     /** Refuses a value in the canonical unit of its kind. */
     static void check(Kind kind, ReportRow row, double value, boolean below) {
         if (below && (kind == Kind.PH || kind == Kind.TEMPERATURE)) {

@@ -80,6 +80,14 @@ final class RowReader {
         if (!below) {
             RowLimits.check(analyte.kind(), row, low, false);
         }
+        Optional<RowUncertainty> uncertainty =
+                RowUncertainty.read(row.uncertainty(), analyte.kind(), options.decimalSign(), pointsMayGroup);
+        if (uncertainty.isPresent() && low != high) {
+            throw new UnusableReportException(
+                    row.line(),
+                    row.inOnePhrase() + ": an interval has its uncertainty in itself, but the row states "
+                            + row.uncertainty() + " as well");
+        }
         boolean oneNumber = RowLimits.isOneNumber(analyte.kind());
         if (low != high && !below && oneNumber) {
             notes.accept(row.analyte() + " " + row.value() + " taken in the middle");
@@ -89,8 +97,15 @@ final class RowReader {
             high = low;
         }
         String words = row.value() + " " + stated.unit() + (stated.basis().isEmpty() ? "" : " as " + stated.basis());
-        return Optional.of(
-                new Entry(new Entry.Key(analyte.kind(), analyte.ion()), low, high, words.strip(), row.line()));
+        Entry entry = new Entry(new Entry.Key(analyte.kind(), analyte.ion()), low, high, words.strip(), row.line());
+        if (uncertainty.isEmpty()) {
+            return Optional.of(entry);
+        }
+        double steps = uncertainty.get().isShare()
+                ? uncertainty.get().number() * Math.abs(number.value())
+                : uncertainty.get().number();
+        // a difference, since a temperature has a zero of its own
+        return Optional.of(entry.with(canonical(row, analyte, stated, number.value() + steps) - high));
     }
 
     private double canonical(ReportRow row, Analyte analyte, StatedUnit stated, double value) {
