@@ -34,6 +34,24 @@ record Entry(
         return new Entry(key, low, high, stated, line, standardUncertainty);
     }
 
+    /** The same reading with a relative uncertainty, if it is a concentration that states none and no interval. */
+    Entry withUsual(double relative) {
+        boolean isConcentration = switch (key.kind()) {
+            case PH, TEMPERATURE, CONDUCTIVITY -> false;
+            default -> true;
+        };
+        return isConcentration && relative > 0 && !isInterval() && uncertainty == null
+                ? with(relative * Math.abs(high))
+                : this;
+    }
+
+    static double checkedShare(double relative) {
+        if (!(relative >= 0 && relative <= 1)) {
+            throw new IllegalArgumentException("relative uncertainty must be from 0 to 1, but was " + relative);
+        }
+        return relative;
+    }
+
     /** The same reading as a number that it may be. */
     Entry drawn(double number) {
         return new Entry(key, number, number, stated, line);

@@ -189,6 +189,22 @@ public final class LabReport {
         return new UncertainReport(this);
     }
 
+    /**
+     * Returns this report to be drawn, with a relative uncertainty for all concentrations that state none and are no intervals: hardness,
+     * alkalinity, ions, dissolved solids; not pH, temperature and conductivity.
+     *
+     * @param share relative standard uncertainty; no unit, 0 to 1
+     * @return the report as inputs of a computation
+     * @throws IllegalArgumentException if the share is out of range
+     * @throws UnusableReportException if readings contradict each other
+     */
+    public UncertainReport uncertain(double share) {
+        Entry.checkedShare(share);
+        Map<Entry.Key, Entry> more = new LinkedHashMap<>();
+        entries.forEach((key, entry) -> more.put(key, entry.withUsual(share)));
+        return new LabReport(more, notes, unusedRows, isDrawn).uncertain();
+    }
+
     /** The same report with other numbers, each reading within its uncertainty. */
     LabReport drawn(Map<Entry.Key, Entry> numbers) {
         return new LabReport(numbers, notes, unusedRows, true);

@@ -341,26 +341,13 @@ public final class LabReportBuilder {
      * @throws IllegalArgumentException if the share is out of range
      */
     public LabReportBuilder uncertainty(double share) {
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("relative uncertainty must be from 0 to 1, but was " + share);
-        }
-        relative = share;
+        relative = Entry.checkedShare(share);
         return this;
     }
 
     private LabReportBuilder with(Entry.Key key, double standardUncertainty) {
         entries.computeIfPresent(key, (same, entry) -> entry.with(standardUncertainty));
         return this;
-    }
-
-    private Entry withDefault(Entry entry) {
-        boolean isConcentration = switch (entry.key().kind()) {
-            case PH, TEMPERATURE, CONDUCTIVITY -> false;
-            default -> true;
-        };
-        return isConcentration && relative > 0 && !entry.isInterval() && entry.uncertainty() == null
-                ? entry.with(relative * Math.abs(entry.high()))
-                : entry;
     }
 
     private LabReportBuilder put(Entry.Key key, double value, Object stated) {
@@ -389,7 +376,7 @@ public final class LabReportBuilder {
                     0, "no reading that can be used, such as hardness, alkalinity, calcium or sodium");
         }
         Map<Entry.Key, Entry> stated = new LinkedHashMap<>(entries);
-        stated.replaceAll((key, entry) -> withDefault(entry));
+        stated.replaceAll((key, entry) -> entry.withUsual(relative));
         return new LabReport(stated, List.of(), List.of());
     }
 }

@@ -52,6 +52,10 @@ public final class MonteCarlo {
         this.draws = draws;
         this.coverage = coverage;
         this.executor = executor;
+        requireCoverage(coverage, draws);
+    }
+
+    static void requireCoverage(double coverage, int draws) {
         if (!(coverage > 0 && (1 - coverage) * draws >= 1 - 1e-9)) {
             throw new IllegalArgumentException("coverage probability must be above 0 and leave out at least one of "
                     + draws + " draws, but was " + coverage);

@@ -1,6 +1,7 @@
 package evenwater.chemistry.uncertainty;
 
 import evenwater.chemistry.quantity.WaterQuantity;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -21,6 +22,29 @@ public final class UncertainResult<Q extends WaterQuantity<?>> {
         this.unit = unit;
         this.sample = new Sample(numbers);
         this.coverage = coverage;
+    }
+
+    /**
+     * Returns the result of outcomes that {@link MonteCarlo#outcomes} left, so that many results can be taken from one run.
+     *
+     * @param <Q> type of the result
+     * @param outcomes one for each draw, all of one kind; 2 or more
+     * @param coverage probability of the intervals, above 0; at least one draw has to be outside
+     * @return the result, in the unit of the first outcome
+     * @throws IllegalArgumentException if there are fewer than two, they are of different kinds, or the coverage is out of range
+     */
+    public static <Q extends WaterQuantity<?>> UncertainResult<Q> of(List<Q> outcomes, double coverage) {
+        Objects.requireNonNull(outcomes, "outcomes");
+        if (outcomes.size() < 2) {
+            throw new IllegalArgumentException("outcomes must be 2 or more, but were " + outcomes.size());
+        }
+        MonteCarlo.requireCoverage(coverage, outcomes.size());
+        Stated<Q> unit = new Stated<>(outcomes.get(0));
+        double[] numbers = new double[outcomes.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = unit.read(Objects.requireNonNull(outcomes.get(i), "outcome"));
+        }
+        return new UncertainResult<>(unit, numbers, coverage);
     }
 
     /**

@@ -275,4 +275,31 @@ class UncertainReportTest {
         assertTrue(drawn.stream().anyMatch(numbers -> numbers[2] < -0.3), "an alkalinity may be negative");
         RUN.outcomes(report.inputs(), draw -> report.drawn(draw).interpret().water());
     }
+
+    @Test
+    void aUsualUncertaintyIsThatOfEveryConcentrationWithoutOne() {
+        LabReport report = LabReport.read(
+                List.of(
+                        new ReportRow(1, "hardness", "10", "°dH", "", "0.5"),
+                        new ReportRow(2, "KH", "5", "°dKH", ""),
+                        new ReportRow(3, "sodium", "<2", "mg/L", ""),
+                        new ReportRow(4, "pH", "7.4", "", "")),
+                ReportOptions.none());
+        assertEquals(
+                List.of("hardness", "sodium"),
+                report.uncertain().inputs().stream().map(Uncertain::name).toList());
+        UncertainReport more = report.uncertain(0.1);
+        assertEquals(
+                List.of("hardness", "alkalinity", "sodium"),
+                more.inputs().stream().map(Uncertain::name).toList());
+        assertEquals(
+                Alkalinity.of(0.5, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS).in(Alkalinity.MILLIEQUIVALENT_PER_LITRE),
+                more.inputs().get(1).standardUncertainty().getValue(),
+                1e-12);
+        assertEquals(
+                Hardness.of(0.5, Hardness.GERMAN_DEGREE).in(Hardness.MILLIMOLE_PER_LITRE),
+                more.inputs().get(0).standardUncertainty().getValue(),
+                1e-12);
+        Refused.argument("relative uncertainty must be from 0 to 1, but was 5.0", () -> report.uncertain(5));
+    }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
 
+import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
@@ -270,5 +271,24 @@ class MonteCarloTest {
             assertEquals(coverage, symmetric.probability());
             assertEquals(true, shortest.high().subtract(shortest.low()).getValue() <= width);
         }
+    }
+
+    @Test
+    void manyResultsOfOneRunAreThoseOfARunEach() {
+        Uncertain<Hardness> gh =
+                Uncertain.normal(Hardness.of(7, Hardness.GERMAN_DEGREE), Hardness.of(0.5, Hardness.GERMAN_DEGREE));
+        MonteCarlo run = MonteCarlo.seeded(3).draws(1000);
+        UncertainResult<Hardness> alone = run.propagate(List.of(gh), draw -> draw.of(gh));
+        UncertainResult<Hardness> ofOutcomes = UncertainResult.of(run.outcomes(List.of(gh), draw -> draw.of(gh)), 0.95);
+        assertEquals(alone.mean(), ofOutcomes.mean());
+        assertEquals(alone.standardUncertainty(), ofOutcomes.standardUncertainty());
+        assertEquals(alone.symmetricInterval(), ofOutcomes.symmetricInterval());
+        Refused.argument(
+                "outcomes must be 2 or more, but were 1",
+                () -> UncertainResult.of(List.of(Hardness.of(7, Hardness.GERMAN_DEGREE)), 0.5));
+        Refused.argument(
+                "coverage probability must be above 0 and leave out at least one of 2 draws, but was 0.95",
+                () -> UncertainResult.of(
+                        List.of(Hardness.of(7, Hardness.GERMAN_DEGREE), Hardness.of(8, Hardness.GERMAN_DEGREE)), 0.95));
     }
 }

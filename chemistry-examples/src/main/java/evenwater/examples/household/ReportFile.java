@@ -31,6 +31,7 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
 
     private static final List<String> NEEDED = List.of("analyte", "value", "unit");
     private static final String BASIS = "as";
+    private static final String UNCERTAINTY = "uncertainty";
     private static final String LIMIT = "limit";
 
     /** What laboratories call the columns, in small letters. */
@@ -43,6 +44,8 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
             List.of("unit", "units", "einheit", "unité"),
             BASIS,
             List.of("as", "basis"),
+            UNCERTAINTY,
+            List.of(UNCERTAINTY, "standard uncertainty", "unsicherheit", "messunsicherheit", "incertitude"),
             LIMIT,
             List.of(
                     "detection limit",
@@ -212,7 +215,8 @@ record ReportFile(List<ReportRow> rows, DecimalSign decimalSign, List<String> pa
                 field(record, columns.get("analyte")),
                 value(field(record, columns.get("value")), field(record, columns.get(LIMIT))),
                 field(record, columns.get("unit")),
-                field(record, columns.get(BASIS)));
+                field(record, columns.get(BASIS)),
+                field(record, columns.get(UNCERTAINTY)));
     }
 
     /** "ND" beside a column with its limit says as much as "ND <2". */
