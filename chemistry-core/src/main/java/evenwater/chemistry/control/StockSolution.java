@@ -10,11 +10,13 @@ import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Dissolving;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.water.Change;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -26,16 +28,16 @@ import javax.measure.quantity.Volume;
  * they meet, such as calcium and carbonate, need two pumps and time between their doses.
  *
  * @param compound what is dissolved, of its strength
- * @param concentration weighed mass per volume of finished stock; above 0, at most what pure water of 20 °C takes up
+ * @param concentration weighed mass per volume of finished stock; above 0, not above what pure water of 20 °C surely takes up
  */
 public record StockSolution(Compound compound, MassConcentration concentration) {
 
     /**
-     * Checks the parts. A concentrated stock holds less than 1 kg of water per litre, so one just below the limit may not dissolve after all.
+     * Checks the parts. A stock that may or may not dissolve is let through: ask {@link #dissolving}.
      *
      * @param compound what is dissolved
      * @param concentration weighed mass per volume of finished stock
-     * @throws IllegalArgumentException if the concentration is not positive or above the solubility
+     * @throws IllegalArgumentException if the concentration is not positive or surely above the solubility
      */
     public StockSolution {
         Objects.requireNonNull(compound, "compound");
@@ -45,9 +47,9 @@ public record StockSolution(Compound compound, MassConcentration concentration) 
             throw new IllegalArgumentException(
                     "concentration of " + compound.name() + " in the stock must be positive, but was " + concentration);
         }
-        Dosing litre =
-                Dosing.of(compound, WaterUnits.mass(grams, WaterUnits.GRAM), WaterUnits.volume(1, WaterUnits.LITRE));
-        if (litre.exceedsSolubility()) {
+        if (dissolving(compound, grams)
+                .filter(Dissolving.DOES_NOT_DISSOLVE::equals)
+                .isPresent()) {
             throw new IllegalArgumentException("a stock with " + concentration + " of " + compound.name()
                     + " does not dissolve: pure water takes up "
                     + compound.solubility().orElseThrow().massPerMassOfWater() + " of "
@@ -65,6 +67,23 @@ public record StockSolution(Compound compound, MassConcentration concentration) 
      */
     public static StockSolution of(Compound compound, Quantity<MassConcentration> concentration) {
         return new StockSolution(compound, MassConcentration.from(concentration));
+    }
+
+    private static Optional<Dissolving> dissolving(Compound compound, double gramsPerLitre) {
+        MassConcentration pure = MassConcentration.of(gramsPerLitre * compound.strength(), GRAM_PER_LITRE);
+        return compound.solubility().map(solubility -> solubility.dissolving(compound.formula(), pure));
+    }
+
+    /**
+     * Tells whether the compound dissolves at this concentration in water of 20 °C.
+     *
+     * <p>The solubility is one per mass of water, the concentration one per volume of stock, and the density is not known: see
+     * {@link evenwater.chemistry.substance.Solubility#dissolving}. Where it may not, prepare it warm, let it cool and look for crystals.
+     *
+     * @return the answer; empty if the solubility is not known or the compound mixes in all proportions
+     */
+    public Optional<Dissolving> dissolving() {
+        return dissolving(compound, concentration.in(GRAM_PER_LITRE));
     }
 
     /**

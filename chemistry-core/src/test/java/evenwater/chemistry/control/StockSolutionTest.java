@@ -11,10 +11,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Dissolving;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.water.Change;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class StockSolutionTest {
@@ -75,6 +77,21 @@ class StockSolutionTest {
         assertEquals(
                 "stock with 2 g/L of calcium sulfate dihydrate",
                 of(Compound.CALCIUM_SULFATE_DIHYDRATE, 2).toString());
+    }
+
+    @Test
+    void aStockSaysWhetherItDissolves() {
+        assertEquals(
+                Optional.of(Dissolving.DISSOLVES),
+                of(Compound.SODIUM_CHLORIDE, 263).dissolving());
+        assertEquals(
+                Optional.of(Dissolving.MAY_NOT_DISSOLVE),
+                of(Compound.SODIUM_CHLORIDE, 317).dissolving());
+        assertEquals(Optional.empty(), of(Compound.SULFURIC_ACID, 100).dissolving());
+        // half of what is weighed is something else
+        assertEquals(
+                Optional.of(Dissolving.DISSOLVES),
+                of(Compound.SODIUM_CHLORIDE.ofStrength(0.5), 500).dissolving());
     }
 
     @Test

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.testing.Refused;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +44,59 @@ class SolubilityTest {
         assertEquals("CaCl₂", solubility.basis().toString());
         assertEquals(745, solubility.massPerMassOfWater().in(GRAM_PER_KILOGRAM));
         assertEquals(1301.72, gramsPerKilogram(solubility, "CaCl2·2H2O"), 0.005); // half of the last digit
+    }
+
+    /**
+     * Saturated solutions at 20 °C of handbooks (CRC, from memory), as mass fraction and density: they lie where the density decides, whatever
+     * the data say without it.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "sodium chloride, 0.264, 1.197",
+        "calcium chloride anhydrous, 0.427, 1.43",
+        "magnesium sulfate anhydrous, 0.25, 1.29"
+    })
+    void saturatedSolutionsOfHandbooksLieBetweenTheBounds(String name, double massFraction, double kilogramsPerLitre) {
+        Compound compound = Compound.named(name);
+        Solubility solubility = compound.solubility().orElseThrow();
+        double saturated = 1000 * massFraction * kilogramsPerLitre;
+        assertEquals(Dissolving.MAY_NOT_DISSOLVE, dissolving(solubility, compound, saturated));
+        // up to 0.998 of the mass per mass of solution, and above the mass per mass of water
+        double perWater = solubility.massPerMassOfWater().in(GRAM_PER_KILOGRAM);
+        double sure = 998 * perWater / (1000 + perWater);
+        assertEquals(Dissolving.DISSOLVES, dissolving(solubility, compound, sure * (1 - 1e-12)));
+        assertEquals(Dissolving.MAY_NOT_DISSOLVE, dissolving(solubility, compound, sure * (1 + 1e-12)));
+        assertEquals(Dissolving.MAY_NOT_DISSOLVE, dissolving(solubility, compound, perWater));
+        assertEquals(Dissolving.DOES_NOT_DISSOLVE, dissolving(solubility, compound, perWater * (1 + 1e-12)));
+        assertEquals(Dissolving.DISSOLVES, dissolving(solubility, compound, 0));
+    }
+
+    private static Dissolving dissolving(Solubility solubility, Compound compound, double gramsPerLitre) {
+        return solubility.dissolving(
+                compound.formula(), MassConcentration.of(gramsPerLitre, MassConcentration.GRAM_PER_LITRE));
+    }
+
+    /** 42.7 % of CaCl₂ at 1.43 kg/L are 610.6 g/L, 808.9 g/L of the dihydrate; 1301.72 g of it dissolve in a kg of added water. */
+    @Test
+    void aHydrateIsWeighedAsItIsSold() {
+        Compound dihydrate = Compound.CALCIUM_CHLORIDE_DIHYDRATE;
+        Solubility solubility = dihydrate.solubility().orElseThrow();
+        assertEquals(Dissolving.MAY_NOT_DISSOLVE, dissolving(solubility, dihydrate, 808.9));
+        assertEquals(
+                Dissolving.DISSOLVES, dissolving(solubility, dihydrate, 564.4)); // 998 · 1301.72 / 2301.72 = 564.41
+        assertEquals(Dissolving.MAY_NOT_DISSOLVE, dissolving(solubility, dihydrate, 564.5));
+        assertEquals(Dissolving.DOES_NOT_DISSOLVE, dissolving(solubility, dihydrate, 1301.8));
+        assertEquals("does not dissolve", Dissolving.DOES_NOT_DISSOLVE.toString());
+        // in its own water of crystallisation, whatever the amount
+        assertEquals(
+                Dissolving.DISSOLVES,
+                of(1100, "CaCl2")
+                        .dissolving(
+                                Formula.parse("CaCl2·6H2O"),
+                                MassConcentration.of(1500, MassConcentration.GRAM_PER_LITRE)));
+        Refused.argument(
+                "concentration of CaCl₂·2H₂O must not be negative, but was -1 g/L",
+                () -> dissolving(solubility, dihydrate, -1));
     }
 
     @ParameterizedTest(name = "{0} g/kg of {1} are {3} g/kg of {2}")
