@@ -1,7 +1,10 @@
 /** Unit-aware water chemistry. */
+@SuppressWarnings("requires-automatic") // Hipparchus has no module descriptor: its modules are named after its files
 module evenwater.chemistry {
     requires transitive java.measure; // Quantity and Unit are in our signatures
     requires tech.units.indriya; // how units are made; in no signature of ours
+    requires hipparchus.core; // exceptions of the solver; in no signature of ours
+    requires hipparchus.optim; // linear programmes of recipes; in no signature of ours
     requires static org.jspecify; // annotations only
 
     exports evenwater.chemistry.analysis;
@@ -13,6 +16,7 @@ module evenwater.chemistry {
     exports evenwater.chemistry.kernel;
     exports evenwater.chemistry.planning;
     exports evenwater.chemistry.quantity;
+    exports evenwater.chemistry.recipe;
     exports evenwater.chemistry.substance;
     exports evenwater.chemistry.treatment;
     exports evenwater.chemistry.uncertainty;

@@ -138,20 +138,35 @@ class ArchitectureTest {
     }
 
     @Test
-    void callersSeeNoTypeOfIndriya() {
+    void onlyRecipeUsesHipparchus() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(in("recipe"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.hipparchus..")
+                .because("the solver of linear programmes is how recipes are found: ask the package recipe")
+                .check(MAIN);
+    }
+
+    @Test
+    void callersSeeNoTypeOfIndriyaNorHipparchus() {
         List<String> seen = MAIN.stream()
                 .filter(ArchitectureTest::isVisible)
                 .flatMap(type -> Stream.concat(
                         supertypes(type)
-                                .filter(ArchitectureTest::isIndriya)
+                                .filter(ArchitectureTest::isHidden)
                                 .map(t -> type.getName() + " is a " + t.getName()),
                         type.getAllMembers().stream()
                                 .filter(member -> isVisible(member.getModifiers()))
-                                .filter(member -> types(member).anyMatch(ArchitectureTest::isIndriya))
+                                .filter(member -> types(member).anyMatch(ArchitectureTest::isHidden))
                                 .map(JavaMember::getFullName)))
                 .sorted()
                 .toList();
-        assertEquals(List.of(), seen, "say javax.measure.Unit or Quantity instead, or make it package-private:");
+        assertEquals(
+                List.of(),
+                seen,
+                "say javax.measure.Unit, Quantity or a type of ours instead, or make it package-private:");
     }
 
     @Test
@@ -241,8 +256,9 @@ class ArchitectureTest {
         return modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED);
     }
 
-    private static boolean isIndriya(JavaClass type) {
-        return type.getPackageName().startsWith("tech.units");
+    private static boolean isHidden(JavaClass type) {
+        return type.getPackageName().startsWith("tech.units")
+                || type.getPackageName().startsWith("org.hipparchus");
     }
 
     /** Everything that a type is, also between angle brackets. */

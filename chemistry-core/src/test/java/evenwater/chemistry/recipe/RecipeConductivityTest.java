@@ -1,0 +1,119 @@
+package evenwater.chemistry.recipe;
+
+import static evenwater.chemistry.quantity.Conductivity.MICROSIEMENS_PER_CENTIMETRE;
+import static evenwater.chemistry.testing.Amounts.alkalinity;
+import static evenwater.chemistry.testing.Amounts.hardness;
+import static evenwater.chemistry.testing.Amounts.hardnessOf;
+import static evenwater.chemistry.testing.Amounts.litres;
+import static evenwater.chemistry.testing.Amounts.mmol;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import evenwater.chemistry.instrument.CalculatedConductivity;
+import evenwater.chemistry.quantity.Conductivity;
+import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.water.Water;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RecipeConductivityTest {
+
+    private static final Water TAP = Water.builder()
+            .total(Ion.CALCIUM, mmol(2.4))
+            .total(Ion.MAGNESIUM, mmol(0.6))
+            .total(Ion.SODIUM, mmol(1))
+            .total(Ion.CHLORIDE, mmol(1.5))
+            .total(Ion.SULFATE, mmol(0.5))
+            .alkalinity(alkalinity(4.5))
+            .measuredPH(7.6)
+            .build();
+
+    private static Conductivity conductivity(double microsiemens) {
+        return Conductivity.of(microsiemens, MICROSIEMENS_PER_CENTIMETRE);
+    }
+
+    private static double conductivityOf(Water water) {
+        return CalculatedConductivity.at25Celsius(water).in(MICROSIEMENS_PER_CENTIMETRE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 50, 300, 1413, 12880})
+    void oneSaltReachesAConductivity(double microsiemens) {
+        Recipe recipe = Recipe.builder(Water.pure(), litres(10))
+                .conductivity(Target.exactly(conductivity(microsiemens)))
+                .shelf(Compound.POTASSIUM_CHLORIDE)
+                .solve();
+        assertEquals(microsiemens, conductivityOf(recipe.water()), 1e-8 * microsiemens);
+        assertTrue(recipe.isMet());
+        // the dose that is found brings it back
+        Water dosed = Dosing.of(
+                        Compound.POTASSIUM_CHLORIDE, recipe.doses().get(0).mass(), litres(10))
+                .treat(Water.pure());
+        assertEquals(microsiemens, conductivityOf(dosed), 1e-8 * microsiemens);
+    }
+
+    @Test
+    void aBlendReachesAConductivity() {
+        Recipe recipe = Recipe.blending(litres(100))
+                .source("tap", TAP)
+                .source("membrane", Water.pure())
+                .conductivity(Target.exactly(conductivity(250)))
+                .solve();
+        assertEquals(250, conductivityOf(recipe.water()), 250e-8);
+        assertEquals(1, recipe.shares().get(0).share() + recipe.shares().get(1).share(), 1e-12);
+    }
+
+    @Test
+    void aConductivityIsMetTogetherWithLinearTargets() {
+        Recipe recipe = Recipe.builder(Water.pure(), litres(100))
+                .hardness(Target.exactly(hardness(1)))
+                .alkalinity(Target.exactly(alkalinity(1)))
+                .conductivity(Target.exactly(conductivity(400)))
+                .shelf(Compound.CALCIUM_CHLORIDE_DIHYDRATE, Compound.SODIUM_BICARBONATE, Compound.SODIUM_CHLORIDE)
+                .solve();
+        assertTrue(recipe.isMet(), recipe.toString());
+        assertEquals(400, conductivityOf(recipe.water()), 400e-8);
+        assertEquals(1, hardnessOf(recipe.water()), 1e-12);
+        assertEquals(3, recipe.doses().size());
+    }
+
+    @Test
+    void aLimitOfConductivityFightsHardness() {
+        Recipe recipe = Recipe.builder(Water.pure(), litres(100))
+                .hardness(Target.exactly(hardness(2)))
+                .conductivity(Target.atMost(conductivity(100)))
+                .shelf(Compound.CALCIUM_CHLORIDE_DIHYDRATE, Compound.MAGNESIUM_SULFATE_HEPTAHYDRATE)
+                .solve();
+        assertEquals(
+                "conductivity at 25 °C at most 100 µS/cm and hardness exactly 2 mmol/L cannot be met together: calcium chloride dihydrate and "
+                        + "magnesium sulfate heptahydrate raise hardness; calcium chloride dihydrate and magnesium sulfate heptahydrate raise "
+                        + "conductivity at 25 °C",
+                recipe.conflicts().get(0).words());
+    }
+
+    /** At 1 mmol/L of calcium the nitrate conducts 248, the chloride 257 µS/cm. */
+    @Test
+    void aWishForLittleConductivityChoosesTheSalt() {
+        Recipe recipe = Recipe.builder(Water.pure(), litres(100))
+                .hardness(Target.exactly(hardness(1)))
+                .conductivity(Target.near(conductivity(0)))
+                .shelf(Compound.CALCIUM_CHLORIDE_DIHYDRATE, Compound.CALCIUM_NITRATE_TETRAHYDRATE)
+                .solve();
+        assertEquals(1, recipe.doses().size());
+        assertEquals(
+                Compound.CALCIUM_NITRATE_TETRAHYDRATE, recipe.doses().get(0).compound());
+    }
+
+    @Test
+    void aMetLimitDosesNothing() {
+        Recipe recipe = Recipe.builder(TAP, litres(100))
+                .conductivity(Target.atLeast(conductivity(100)))
+                .shelf(Compound.SODIUM_CHLORIDE)
+                .solve();
+        assertEquals(0, recipe.doses().size());
+        assertTrue(recipe.isMet());
+    }
+}
