@@ -1,220 +1,169 @@
 package evenwater.chemistry.recipe;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Linear programmes in order of rank: each finds the least of its sum, and those after it may not make that worse.
+ * Linear programmes in order of rank: each finds the least of its price, and those after it may not make that worse.
  *
- * <p>Variables are the shares of the waters and the doses, then what each row is over and under. All rows are relative to their scale and
- * all doses to what moves the row that feels them most, so that nothing depends on units.
+ * <p>Variables are the shares of all waters but the first, which takes the rest, the doses, and what each row is over. All rows are relative to
+ * their scale and all doses to what moves the row that feels them most, so that nothing depends on units.
  */
 final class RankedProgramme {
 
-    /** What is missed by less in every row is rounding: the rows are then held as they are. */
-    private static final double ROUNDING = 1e-12;
-
-    /** What a later rank may take from an earlier one, relative, since a sum that is held to its last digit cannot be met again. */
-    private static final double SLACK = 1e-12;
-
-    /** Doses and shares below this, in their units here, are what the slack lets through. */
+    /** Doses and shares that move every row by less than this of its scale are rounding. */
     private static final double NOTHING = 1e-9;
 
     private final int waters;
     private final int columns;
+    private final int variables;
     private final List<Row> rows;
-    /** Mass that a unit of each variable brings, g/L; 0 for waters. */
-    private final double[] grams;
-    /** What a variable of the programme is multiplied by. */
+    /** What a share or dose is of its variable; 0 for what moves no row and is not dosed. */
     private final double[] unit;
 
-    private final int variables;
+    private final List<ElasticRow> fixed = new ArrayList<>();
+    private final List<ElasticRow> wished = new ArrayList<>();
 
     RankedProgramme(int waters, int compounds, List<Row> rows) {
         this.waters = waters;
         this.columns = waters + compounds;
         this.rows = rows;
-        this.variables = columns + 2 * rows.size() + 2 * waters;
+        this.variables = columns + rows.size() + waters;
         this.unit = new double[columns];
-        this.grams = new double[columns];
         for (int i = 0; i < columns; i++) {
-            unit[i] = i < waters ? 1 : unit(i);
-            grams[i] = i < waters ? 0 : unit[i];
+            double most = most(i);
+            unit[i] = i < waters ? 1 : most > 0 ? 1 / most : 0;
         }
-    }
-
-    private double unit(int column) {
-        double most = rows.stream()
-                .mapToDouble(row -> Math.abs(row.relative(column)))
-                .max()
-                .orElse(0);
-        return most > 0 ? 1 / most : 0; // what moves no row is not dosed
-    }
-
-    /** The least sum of what the rows are missed by; the measure by which targets fight. */
-    double leastViolation() {
-        Simplex elastic = elastic(sharesMakeOne(), true);
-        return sum(elastic.least(misses(true)), misses(true));
-    }
-
-    /** Shares and doses in g/L. */
-    double[] solve(Optional<double[]> presentShares) {
-        Simplex conditions = met(sharesMakeOne(), true);
-        if (rows.stream().anyMatch(row -> !row.goal().mustBeMet())) {
-            conditions = met(conditions, false);
-        }
-        if (presentShares.isPresent()) {
-            conditions = nearPresent(conditions, presentShares.get());
-        }
-        double[] wanted = mass();
-        double[] solution = conditions.least(wanted);
-        for (int water = 0;
-                water < waters - 1;
-                water++) { // of equal recipes the one with more of the water named first
-            conditions = conditions.atMost(wanted, withSlack(sum(solution, wanted)));
-            wanted = minus(water);
-            solution = conditions.least(wanted);
-        }
-        double[] answer = new double[columns];
-        for (int i = 0; i < columns; i++) {
-            answer[i] = solution[i] > NOTHING ? solution[i] * unit[i] : 0;
-        }
-        return answer;
-    }
-
-    private Simplex sharesMakeOne() {
-        double[] ones = new double[variables];
-        Arrays.fill(ones, 0, waters, 1);
-        return Simplex.free().exactly(ones, 1);
-    }
-
-    /** The conditions and the rows of a rank, held as they are where they can be met, else with their least sum of misses. */
-    private Simplex met(Simplex before, boolean mustBeMet) {
-        Simplex elastic = elastic(before, mustBeMet);
-        double[] misses = misses(mustBeMet);
-        double[] solution = elastic.least(misses);
-        if (isWithout(solution, columns, columns + 2 * rows.size(), misses)) {
-            return rigid(before, mustBeMet);
-        }
-        return elastic.atMost(misses, withSlack(sum(solution, misses)));
-    }
-
-    private Simplex nearPresent(Simplex before, double[] present) {
-        Simplex elastic = before;
-        double[] changes = new double[variables];
-        for (int i = 0; i < waters; i++) {
-            double[] share = new double[variables];
-            share[i] = 1;
-            share[changes(i)] = -1;
-            share[changes(i) + 1] = 1;
-            elastic = elastic.exactly(share, present[i]);
-            changes[changes(i)] = 1;
-            changes[changes(i) + 1] = 1;
-        }
-        return elastic.atMost(changes, withSlack(sum(elastic.least(changes), changes)));
-    }
-
-    private Simplex elastic(Simplex before, boolean mustBeMet) {
-        Simplex conditions = before;
-        for (int i = 0; i < rows.size(); i++) {
-            Row row = rows.get(i);
-            if (row.goal().mustBeMet() == mustBeMet) {
-                double[] coefficients = coefficients(row);
-                Aim aim = row.goal().target().aim();
-                coefficients[over(i)] = aim.limitsAbove() ? -1 : 0;
-                coefficients[over(i) + 1] = aim.limitsBelow() ? 1 : 0;
-                conditions = with(conditions, row, coefficients);
-            }
-        }
-        return conditions;
-    }
-
-    private Simplex rigid(Simplex before, boolean mustBeMet) {
-        Simplex conditions = before;
-        for (Row row : rows) {
-            if (row.goal().mustBeMet() == mustBeMet) {
-                conditions = with(conditions, row, coefficients(row));
-            }
-        }
-        return conditions;
-    }
-
-    private static Simplex with(Simplex conditions, Row row, double[] coefficients) {
-        return switch (row.goal().target().aim()) {
-            case EXACTLY, NEAR -> conditions.exactly(coefficients, row.relativeWanted());
-            case AT_MOST -> conditions.atMost(coefficients, row.relativeWanted());
-            case AT_LEAST -> conditions.atLeast(coefficients, row.relativeWanted());
-        };
-    }
-
-    private double[] coefficients(Row row) {
-        double[] coefficients = new double[variables];
-        for (int i = 0; i < columns; i++) {
-            coefficients[i] = row.relative(i) * unit[i];
-        }
-        return coefficients;
-    }
-
-    /** The sum of the misses of a rank, weighted where they may be missed. */
-    private double[] misses(boolean mustBeMet) {
         double heaviest = rows.stream()
-                .filter(row -> row.goal().mustBeMet() == mustBeMet)
                 .mapToDouble(row -> row.goal().target().weight())
                 .max()
                 .orElse(1);
-        double[] misses = new double[variables];
         for (int i = 0; i < rows.size(); i++) {
             Goal<?> goal = rows.get(i).goal();
-            if (goal.mustBeMet() == mustBeMet) {
-                misses[over(i)] = goal.target().weight() / heaviest;
-                misses[over(i) + 1] = goal.target().weight() / heaviest;
-            }
+            (goal.mustBeMet() ? fixed : wished).add(elastic(rows.get(i), goal.mustBeMet() ? 1 : heaviest, columns + i));
         }
-        return misses;
+    }
+
+    private double most(int column) {
+        return rows.stream()
+                .mapToDouble(row -> Math.abs(row.relative(column)))
+                .max()
+                .orElse(0);
+    }
+
+    private ElasticRow elastic(Row row, double heaviest, int over) {
+        double[] sum = new double[variables];
+        for (int i = 1; i < columns; i++) {
+            sum[i] = i < waters ? row.relative(i) - row.relative(0) : row.relative(i) * unit[i];
+        }
+        Aim aim = row.goal().target().aim();
+        double price = row.goal().target().weight() / heaviest;
+        return ElasticRow.of(
+                sum,
+                row.relativeWanted() - row.relative(0),
+                aim.limitsAbove() ? price : 0,
+                aim.limitsBelow() ? price : 0,
+                over);
+    }
+
+    /** The least sum of what the fixed rows are missed by; the measure by which targets fight. */
+    double leastViolation() {
+        double[] solution = limits(fixed).least(price(fixed), new double[variables]);
+        return fixed.stream().mapToDouble(row -> row.price(solution)).sum();
+    }
+
+    /** Shares that make 1, then doses in g/L. */
+    double[] solve(Optional<double[]> presentShares) {
+        List<double[]> prices = new ArrayList<>(List.of(price(fixed), price(wished)));
+        List<ElasticRow> all = new ArrayList<>(fixed);
+        all.addAll(wished);
+        if (presentShares.isPresent()) {
+            List<ElasticRow> routine = routine(presentShares.get());
+            all.addAll(routine);
+            prices.add(price(routine));
+        }
+        prices.add(mass());
+        for (int water = 0; water < waters - 1; water++) {
+            prices.add(lackOf(water));
+        }
+        Simplex limits = limits(all);
+        double[] solution = new double[variables];
+        for (double[] price : prices) {
+            solution = limits.least(price, solution);
+            limits = limits.atMost(price, Simplex.of(price, solution));
+        }
+        return answer(solution);
+    }
+
+    /** Variable 0 is not used: the first water takes what the other shares leave. */
+    private Simplex limits(List<ElasticRow> elastic) {
+        double[] others = new double[variables];
+        Arrays.fill(others, 1, Math.max(1, waters), 1);
+        Simplex limits = Simplex.free().atMost(others, 1);
+        for (ElasticRow row : elastic) {
+            limits = row.addTo(limits);
+        }
+        return limits;
+    }
+
+    private double[] price(List<ElasticRow> elastic) {
+        double[] price = new double[variables];
+        elastic.forEach(row -> row.addPriceTo(price));
+        return price;
+    }
+
+    /** One row for each share: that of the first water is 1 less the others. */
+    private List<ElasticRow> routine(double[] present) {
+        List<ElasticRow> routine = new ArrayList<>();
+        for (int water = 0; water < waters; water++) {
+            double[] sum = new double[variables];
+            if (water == 0) {
+                Arrays.fill(sum, 1, waters, 1);
+            } else {
+                sum[water] = 1;
+            }
+            routine.add(ElasticRow.of(
+                    sum, water == 0 ? 1 - present[0] : present[water], 1, 1, columns + rows.size() + water));
+        }
+        return routine;
     }
 
     private double[] mass() {
-        double heaviest = Arrays.stream(grams).max().orElse(0);
+        double heaviest = Arrays.stream(unit, waters, columns).max().orElse(0);
         double[] mass = new double[variables];
-        for (int i = 0; i < columns; i++) {
-            mass[i] = heaviest > 0 ? grams[i] / heaviest : 0;
+        for (int i = waters; i < columns; i++) {
+            mass[i] = heaviest > 0 ? unit[i] / heaviest : 0;
         }
         return mass;
     }
 
-    private double[] minus(int water) {
-        double[] sum = new double[variables];
-        sum[water] = -1;
-        return sum;
-    }
-
-    private int over(int row) {
-        return columns + 2 * row;
-    }
-
-    private int changes(int water) {
-        return columns + 2 * rows.size() + 2 * water;
-    }
-
-    private static boolean isWithout(double[] solution, int from, int to, double[] counted) {
-        for (int i = from; i < to; i++) {
-            if (counted[i] != 0 && solution[i] > ROUNDING) {
-                return false;
-            }
+    /** Least where there is most of a water. */
+    private double[] lackOf(int water) {
+        double[] lack = new double[variables];
+        if (water == 0) {
+            Arrays.fill(lack, 1, waters, 1);
+        } else {
+            lack[water] = -1;
         }
-        return true;
+        return lack;
     }
 
-    private static double withSlack(double sum) {
-        return sum + SLACK * (1 + Math.abs(sum));
-    }
-
-    private static double sum(double[] solution, double[] weights) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] * solution[i];
+    private double[] answer(double[] solution) {
+        double strongest = 1;
+        for (int i = 0; i < waters; i++) {
+            strongest = Math.max(strongest, most(i));
         }
-        return sum;
+        double[] answer = new double[columns];
+        answer[0] = 1;
+        for (int i = 1; i < columns; i++) {
+            // a share that is left out goes to the first water
+            double nothing = i < waters ? NOTHING / strongest : NOTHING;
+            answer[i] = solution[i] > nothing ? solution[i] * unit[i] : 0;
+            answer[0] -= i < waters ? answer[i] : 0;
+        }
+        answer[0] = answer[0] > NOTHING / strongest ? answer[0] : 0;
+        return answer;
     }
 }
