@@ -37,6 +37,9 @@ final class Simplex {
     /** A limit that is passed by more than this share of its largest term is not kept. */
     private static final double ROUNDING = 1e-11;
 
+    /** The same where no way leads nearer; still a tenth of what a target may be missed by. */
+    private static final double ROUGH_ROUNDING = 1e-9;
+
     private final List<double[]> sums;
     private final List<Double> limits;
 
@@ -75,8 +78,16 @@ final class Simplex {
         return best;
     }
 
-    /** The better of two answers that keep all limits, by two ways to them. */
     private double[] better(double[] sum, double[] start) {
+        try {
+            return better(sum, start, ROUNDING);
+        } catch (NoAnswerException beside) {
+            return better(sum, start, ROUGH_ROUNDING);
+        }
+    }
+
+    /** The better of two answers that keep all limits, by two ways to them. */
+    private double[] better(double[] sum, double[] start, double rounding) {
         double[] best = start;
         int answers = 0;
         String failure = "an answer beside its conditions";
@@ -84,7 +95,7 @@ final class Simplex {
             for (PivotSelectionRule rule : RULES) {
                 try {
                     double[] found = from(start, way(sum, start, cutOff, rule));
-                    if (isAllowed(found)) {
+                    if (isAllowed(found, rounding)) {
                         best = of(sum, found) < of(sum, best) ? found : best;
                         answers++;
                     }
@@ -111,14 +122,14 @@ final class Simplex {
         return end;
     }
 
-    private boolean isAllowed(double[] found) {
+    private boolean isAllowed(double[] found, double rounding) {
         for (int i = 0; i < sums.size(); i++) {
             double[] sum = sums.get(i);
             double size = Math.max(1, Math.abs(limits.get(i)));
             for (int j = 0; j < found.length; j++) {
                 size = Math.max(size, Math.abs(sum[j] * found[j]));
             }
-            if (!(of(sum, found) - limits.get(i) <= ROUNDING * size)) {
+            if (!(of(sum, found) - limits.get(i) <= rounding * size)) {
                 return false;
             }
         }
