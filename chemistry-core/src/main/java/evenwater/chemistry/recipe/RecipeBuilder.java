@@ -11,6 +11,7 @@ import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.verdict.Requirements;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -152,6 +153,21 @@ public final class RecipeBuilder {
      */
     public RecipeBuilder conductivity(Target<? extends Quantity<Conductivity>> target) {
         goals.add(Goal.conductivity(target));
+        return this;
+    }
+
+    /**
+     * Adds what a kind of tank asks for: the ends of hardness, alkalinity, conductivity and ions as targets that must be met, the middles of
+     * hardness and alkalinity as wishes.
+     *
+     * <p>What a recipe cannot move, such as pH, chlorine or ammonia, and what is only for information is left out: judge
+     * {@link Recipe#water()} afterwards.
+     *
+     * @param requirements of a kind of tank
+     * @return this builder
+     */
+    public RecipeBuilder keeping(Requirements requirements) {
+        RequirementTargets.add(Objects.requireNonNull(requirements, "requirements"), this);
         return this;
     }
 

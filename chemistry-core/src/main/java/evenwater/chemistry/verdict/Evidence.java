@@ -81,7 +81,7 @@ public final class Evidence {
     private static <Q extends WaterQuantity<?>> void put(
             Map<Parameter<?>, Bounds<?>> known, Parameter<Q> parameter, Water water) {
         parameter
-                .of(water)
+                .seenIn(water)
                 .filter(value -> parameter.number(value) > 0
                         || parameter.ion().filter(ion -> !MAJOR.contains(ion)).isEmpty())
                 .ifPresent(value -> known.put(parameter, new Bounds<>(value, value, value)));

@@ -343,13 +343,23 @@ public final class Parameter<Q extends WaterQuantity<?>> {
         return name + " " + of(number(value)).toText(locale, significantDigits);
     }
 
-    /** The ion whose total it is; empty if it is none's. */
-    Optional<Ion> ion() {
+    /**
+     * Returns the ion whose total it is.
+     *
+     * @return such as Na⁺ for sodium; empty if it is none's, as hardness
+     */
+    public Optional<Ion> ion() {
         return Optional.ofNullable(ion);
     }
 
-    /** What a water shows; empty if it does not follow from it, or the water has no answer. */
-    Optional<Q> of(Water water) {
+    /**
+     * Returns what a water shows.
+     *
+     * @param water any water
+     * @return the value; empty if it does not follow from a water alone, as chlorine, or this water has no answer
+     */
+    public Optional<Q> seenIn(Water water) {
+        Objects.requireNonNull(water, "water");
         if (view == null) {
             return Optional.empty();
         }
