@@ -40,6 +40,27 @@ public record ReadingInterval<Q extends WaterQuantity<Q>>(Q least, Q most, boole
     }
 
     /**
+     * Returns what a number means that was rounded to a step: half a step to either side, at least 0, both ends included.
+     *
+     * @param shown the rounded number; 0 or more
+     * @param step what it is rounded to; 0 or more
+     * @param <Q> the kind
+     * @return the range of the truth
+     * @throws IllegalArgumentException if an argument is negative
+     */
+    public static <Q extends WaterQuantity<Q>> ReadingInterval<Q> ofRounded(Q shown, Q step) {
+        Objects.requireNonNull(shown, "shown");
+        Objects.requireNonNull(step, "step");
+        if (shown.getValue() < 0 || step.getValue() < 0) {
+            throw new IllegalArgumentException(
+                    "a rounded reading and its step must not be negative, but were " + shown + " and " + step);
+        }
+        Q half = step.divide(2.0);
+        Q least = shown.compareTo(half) <= 0 ? shown.multiply(0.0) : shown.subtract(half);
+        return new ReadingInterval<>(least, shown.add(half), false);
+    }
+
+    /**
      * Tells whether a value may be the truth.
      *
      * @param value any value of the kind

@@ -78,4 +78,18 @@ class ReadingIntervalTest {
         Refused.asNull("most", () -> new ReadingInterval<>(degrees(5), null, true));
         Refused.asNull("value", () -> new ReadingInterval<>(degrees(4), degrees(5), true).contains(null));
     }
+
+    @Test
+    void aRoundedNumberIsHalfAStepToEitherSide() {
+        assertEquals(
+                new ReadingInterval<>(degrees(4.75), degrees(5.25), false),
+                ReadingInterval.ofRounded(degrees(5), degrees(0.5)));
+        assertEquals(
+                new ReadingInterval<>(degrees(0), degrees(0.25), false),
+                ReadingInterval.ofRounded(degrees(0), degrees(0.5)));
+        Refused.argument(
+                "a rounded reading and its step must not be negative, but were 5 °dH and -1 °dH",
+                () -> ReadingInterval.ofRounded(degrees(5), degrees(-1)));
+        Refused.asNull("shown", () -> ReadingInterval.ofRounded(null, degrees(1)));
+    }
 }
