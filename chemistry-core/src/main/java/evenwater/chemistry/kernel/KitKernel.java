@@ -36,6 +36,7 @@ public final class KitKernel {
     /** What no alkalinity at all may lack of what the pH asks for, in eq/L: pH 7 by a meter is not that of pure water. */
     private static final double LITTLE_ALKALINITY = 1e-6;
 
+    private static final double ROUNDING = 1e-13;
     private static final int AMOUNTS = CompositionRanges.AMOUNTS;
 
     private KitKernel() {}
@@ -113,6 +114,17 @@ public final class KitKernel {
      */
     public static double bound(KitState state, KitQuantity quantity, int sign) {
         int place = quantity.place();
+        double gross = 0;
+        for (int i = 0; i < AMOUNTS; i++) {
+            gross += state.witness[i];
+        }
+        // outwards by what sums of the amounts are rounded by, but never beyond what was measured
+        double found = search(state, place, sign);
+        double bound = found == 0 ? 0 : found + sign * ROUNDING * gross;
+        return sign < 0 ? Math.max(state.ranges.least[place], bound) : Math.min(state.ranges.most[place], bound);
+    }
+
+    private static double search(KitState state, int place, int sign) {
         CompositionRanges held = state.held;
         held.copy(state.ranges);
         double possible = CompositionRanges.valueOf(state.witness, place);
