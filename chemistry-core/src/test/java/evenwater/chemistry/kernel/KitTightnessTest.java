@@ -17,7 +17,7 @@ class KitTightnessTest {
     private static final int STEPS = 5000;
 
     /**
-     * Of 100 random kits the ratio was 1.001 by the median and 1.034 at worst, with readings from 0.1 % to 5 %; at 5 % here the margin of the
+     * Of 80 random kits the ratio was 1.002 by the median and 1.033 at worst, with readings from 0.1 % to 5 %; at 5 % here the margin of the
      * search and the end of the walk explain it.
      */
     private static final double MOST = 1.04;
