@@ -115,6 +115,20 @@ public record Requirement<Q extends WaterQuantity<?>>(
         return new Requirement<>(parameter, least, most, newMeaning, weight, newCitation);
     }
 
+    /** The range drawn in by a share of itself at each end, or of the limit where there is but one. */
+    Requirement<Q> guarded(double share) {
+        double from = least.map(parameter::number).orElse(0.0);
+        double to = most.map(parameter::number).orElse(2 * from);
+        double band = share * Math.abs(to - from);
+        return new Requirement<>(
+                parameter,
+                least.map(end -> parameter.of(from + band)),
+                most.map(end -> parameter.of(to - band)),
+                meaning,
+                weight,
+                citation);
+    }
+
     /** Where something that may lie anywhere in a range stands. */
     Standing standing(Bounds<Q> may) {
         double low = lowest(may);

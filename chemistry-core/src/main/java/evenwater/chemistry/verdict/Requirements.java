@@ -19,6 +19,8 @@ import javax.measure.Quantity;
  */
 public final class Requirements {
 
+    private static final double MOST_GUARD = 0.4;
+
     private final String name;
     private final boolean isForDrinking;
     private final List<Requirement<?>> list;
@@ -150,6 +152,29 @@ public final class Requirements {
     }
 
     /**
+     * Returns these with a guard band: every range that counts drawn in at its ends, so that a water that keeps these keeps the true ones though
+     * its readings and doses are a little off.
+     *
+     * @param share of the range by which each of its ends is drawn in, or of the limit where there is but one; no unit, 0 to 0.4
+     * @return stricter requirements
+     * @throws IllegalArgumentException if the share is out of range
+     * @see "JCGM 106:2012, The role of measurement uncertainty in conformity assessment, 8.3 (from memory)"
+     */
+    public Requirements guarded(double share) {
+        if (!(share >= 0 && share <= MOST_GUARD)) {
+            throw new IllegalArgumentException(
+                    "guard band must be from 0 to " + MOST_GUARD + " of a range, but was " + share);
+        }
+        return new Requirements(
+                name,
+                isForDrinking,
+                list.stream()
+                        .<Requirement<?>>map(one -> one.weight() == Weight.FOR_INFORMATION ? one : one.guarded(share))
+                        .toList(),
+                air);
+    }
+
+    /**
      * Returns these for a tank whose carbon dioxide is kept between two concentrations; its pH follows from that and the alkalinity.
      *
      * @param least CO₂ that is always there; above 0
@@ -176,10 +201,11 @@ public final class Requirements {
     public Verdict judge(Evidence evidence) {
         Objects.requireNonNull(evidence, "evidence");
         Derived derived = Derived.of(evidence, air);
+        Evidence all = air.isDosed() ? evidence.with(CautionTopic.CARBON_DIOXIDE) : evidence;
         return new Verdict(
                 this,
                 list.stream().<Finding<?>>map(one -> finding(one, derived)).toList(),
-                evidence.topics(),
+                all.topics(),
                 evidence.handling());
     }
 

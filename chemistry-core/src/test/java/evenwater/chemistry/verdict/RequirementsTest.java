@@ -241,4 +241,26 @@ class RequirementsTest {
         }
         assertEquals(1, Caution.about(List.of()).size());
     }
+
+    @Test
+    void aGuardBandDrawsInWhatCounts() {
+        Requirements guarded = Requirements.ofTank("planted").guarded(0.1);
+        assertEquals("4.8 to 11.2 °dH", guarded.list().get(0).allowed(Locale.ROOT));
+        assertEquals("230 to 470 µS/cm", guarded.list().get(3).allowed(Locale.ROOT));
+        assertTrue(guarded.list().stream()
+                .anyMatch(one -> one.parameter() == Parameter.SODIUM
+                        && one.allowed(Locale.ROOT).equals("at most 45 mg/L Na⁺")));
+        assertTrue(guarded.list().stream()
+                .anyMatch(one -> one.parameter() == Parameter.OXYGEN
+                        && one.allowed(Locale.ROOT).equals("at least 5.5 mg/L")));
+        assertTrue(guarded.list().stream()
+                .anyMatch(one -> one.parameter() == Parameter.CHLORINE
+                        && one.allowed(Locale.ROOT).equals("at most 0.011 mg/L")));
+        assertEquals(
+                Requirements.ofTank("planted").list(),
+                Requirements.ofTank("planted").guarded(0).list());
+        Refused.argument(
+                "guard band must be from 0 to 0.4 of a range, but was 0.5",
+                () -> Requirements.ofTank("planted").guarded(0.5));
+    }
 }

@@ -19,10 +19,7 @@ enum BundledHousehold {
                     Optional.of(House.softener("sodium", Optional.of("0.5 gpg"), Optional.empty())),
                     Optional.of(House.membrane("0.95,0.98", Optional.of("0.3"), List.of())),
                     Optional.empty(),
-                    List.of(
-                            House.dose("calcium chloride dihydrate=6 g/60 L"),
-                            House.dose("Epsom salt=5 g/60 L"),
-                            House.dose("potassium bicarbonate=5 g/60 L")));
+                    List.of());
         }
 
         @Override

@@ -185,6 +185,7 @@ final class HouseholdCommand implements Callable<String> {
                             name,
                             report,
                             source,
+                            assuming(),
                             house,
                             wish,
                             tank.wish(own ? Optional.of(household().tank()) : Optional.empty()),

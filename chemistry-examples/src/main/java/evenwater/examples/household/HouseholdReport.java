@@ -1,6 +1,12 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.Assumptions;
 import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.recipe.Recipe;
+import evenwater.chemistry.recipe.RecipeDose;
+import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.verdict.Requirements;
+import java.util.List;
 
 /** The report of a household, as text for a person. */
 final class HouseholdReport {
@@ -8,6 +14,7 @@ final class HouseholdReport {
     private final String name;
     private final ReportFile file;
     private final Interpretation source;
+    private final Assumptions assumptions;
     private final House house;
     private final PlanWish wish;
     private final TankWish tank;
@@ -19,6 +26,7 @@ final class HouseholdReport {
             String name,
             ReportFile file,
             Interpretation source,
+            Assumptions assumptions,
             House house,
             PlanWish wish,
             TankWish tank,
@@ -28,12 +36,21 @@ final class HouseholdReport {
         this.name = name;
         this.file = file;
         this.source = source;
+        this.assumptions = assumptions;
         this.house = house;
         this.wish = wish;
         this.tank = tank;
         this.speech = speech;
         this.nothingSaid = nothingSaid;
         this.recoveryAssumed = recoveryAssumed;
+    }
+
+    /** What to do about it, and how sure that is; answers what is dosed. */
+    private List<Dosing> recipe(Page page, Requirements kind, Stages stages) {
+        Recipe recipe = Recipes.recipe(stages.water(stages.last()), kind, tank);
+        new RecipeSection(kind, tank, recipe).write(page);
+        new UncertaintySection(kind, tank, recipe, source.report(), assumptions, house.train()).write(page);
+        return recipe.doses().stream().map(RecipeDose::dosing).toList();
     }
 
     String text() {
@@ -64,7 +81,8 @@ final class HouseholdReport {
                 .ifPresent(softener -> new PlanSection(stages.inFrontOf(softener), softener, wish, speech).write(page));
         VerdictSection verdict = new VerdictSection(stages, house, trust, tank);
         verdict.write(page);
-        verdict.cautions(page);
+        List<Dosing> doses = tank.kind().map(kind -> recipe(page, kind, stages)).orElse(List.of());
+        verdict.cautions(page, doses);
         return page.toString();
     }
 }

@@ -1,17 +1,31 @@
 package evenwater.examples.household;
 
 import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.verdict.Evidence;
 import evenwater.chemistry.verdict.Parameter;
 import evenwater.chemistry.verdict.Requirements;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The options about the tank. */
 final class TankOptions {
+
+    private static final double MOST_UNCERTAINTY = 0.5;
+
+    /** What many keepers of soft water have at hand (common practice, no source). */
+    private static final List<Compound> USUAL_SHELF = List.of(
+            Compound.CALCIUM_CHLORIDE_DIHYDRATE,
+            Compound.CALCIUM_SULFATE_DIHYDRATE,
+            Compound.MAGNESIUM_SULFATE_HEPTAHYDRATE,
+            Compound.POTASSIUM_BICARBONATE);
 
     @Option(
             names = "--tank",
@@ -27,8 +41,57 @@ final class TankOptions {
                     "What a kit showed in the last water, such as 'chlorine=0 mg/L' or 'nitrite=0.05 mg/L NO2'. Repeatable.")
     private List<String> readings = List.of();
 
+    @Option(
+            names = "--volume",
+            paramLabel = "volume",
+            description =
+                    "Net water of the tank or the bucket that the recipe is for, such as '50 L'; if not stated, 50 L.")
+    private @Nullable String volume;
+
+    @Option(
+            names = "--shelf",
+            paramLabel = "compounds",
+            description = "What the recipe may use, between commas, such as 'calcium chloride dihydrate, Epsom salt'.")
+    private @Nullable String shelf;
+
+    @Option(
+            names = "--uncertainty",
+            paramLabel = "share",
+            description =
+                    "Relative standard uncertainty of all concentrations that state none in the report, such as '5 %'; if not stated, 5 %.")
+    private @Nullable String uncertainty;
+
     TankWish wish(Optional<String> usualKind) {
-        return new TankWish(Optional.ofNullable(kind).or(() -> usualKind).map(TankOptions::requirements), reading());
+        return new TankWish(
+                Optional.ofNullable(kind).or(() -> usualKind).map(TankOptions::requirements),
+                reading(),
+                volume(volume == null ? "50 L" : volume),
+                shelf == null ? USUAL_SHELF : compounds(shelf),
+                uncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(share(uncertainty)));
+    }
+
+    private static WaterQuantity<Volume> volume(String text) {
+        WaterQuantity<Volume> volume = House.option("--volume", () -> WaterUnits.parseVolume(text));
+        if (!(volume.getValue() > 0)) {
+            throw new UsageException("--volume: volume of the water must be positive, but was " + volume);
+        }
+        return volume;
+    }
+
+    private static List<Compound> compounds(String names) {
+        return Stream.of(names.split(",", -1))
+                .map(name -> House.option("--shelf", () -> Compound.named(name.strip())))
+                .distinct()
+                .toList();
+    }
+
+    private static double share(String text) {
+        double share =
+                House.option("--uncertainty", () -> WaterUnits.parseShare(text)).in(WaterUnits.ONE);
+        if (!(share >= 0 && share <= MOST_UNCERTAINTY)) {
+            throw new UsageException("--uncertainty: share must be from 0 % to 50 %, but was " + text.strip());
+        }
+        return share;
     }
 
     private static Requirements requirements(String kind) {

@@ -1,6 +1,8 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.verdict.Caution;
 import evenwater.chemistry.verdict.CautionTopic;
 import evenwater.chemistry.verdict.Evidence;
@@ -11,6 +13,7 @@ import evenwater.chemistry.verdict.Requirements;
 import evenwater.chemistry.verdict.Standing;
 import evenwater.chemistry.verdict.Verdict;
 import evenwater.chemistry.verdict.Weight;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -116,12 +119,14 @@ final class VerdictSection {
         }
     }
 
-    /** The cautions of the tank, and those of drinking the water at any stage. */
-    void cautions(Page page) {
+    /** The cautions of the tank and of what is dosed for it, and those of drinking the water at any stage. */
+    void cautions(Page page, List<Dosing> doses) {
         page.heading("Cautions");
+        List<Treatment> all = new ArrayList<>(train.treatments());
+        all.addAll(doses);
         Set<Caution> cautions = new LinkedHashSet<>(wish.kind()
                 .orElseGet(() -> Requirements.ofTank("general community"))
-                .judge(evidence)
+                .judge(wish.readings().apply(Evidence.from(stages.source(), Train.of(all))))
                 .cautions());
         for (int stage = 0; stage <= stages.last(); stage++) {
             Evidence drunk = Evidence.from(stages.source(), train.first(stage));

@@ -188,4 +188,40 @@ class ConclusionsTest {
                 .out());
         assertTrue(out.contains("Fit for general community. - GH 8 °dH: inside 5 to 15 °dH"), out);
     }
+
+    private static final String RAIN =
+            "analyte,value,unit,as,uncertainty\nGH,1,°dH,,0.25\nKH,1,°dKH,,10 %\nsodium,2,mg/L,,\n"
+                    + "potassium,1,mg/L,,\nchloride,3,mg/L,,\nsulfate,4,mg/L,,\n";
+
+    @Test
+    void theRecipeBringsAWaterIntoTheRangesOfATank() {
+        String out = flat(
+                run(RAIN, "--no-treatment", "--tank=general", "--volume=100 L").out());
+        assertTrue(out.contains("For 100 L of water"), out);
+        assertTrue(out.contains("Then: Undecided for general community"), out);
+        assertTrue(out.contains("GH 1.00 ± 0.5 °dH") || out.contains("GH 1.0 ± 0.5 °dH 0 %"), out);
+        assertFalse(out.contains("cannot all be met"), out);
+    }
+
+    /** Nothing on the shelf raises alkalinity. */
+    @Test
+    void whatTheShelfCannotDoIsSaid() {
+        String out = flat(run(RAIN, "--no-treatment", "--tank=general", "--shelf=Epsom salt")
+                .out());
+        assertTrue(out.contains("cannot all be met:"), out);
+        assertTrue(out.contains("Then: Not fit for general community"), out);
+    }
+
+    @Test
+    void withoutUncertaintyNothingIsDrawnApart() {
+        String csv =
+                "analyte,value,unit,as\nGH,8,°dH,\nKH,5,°dKH,\nsodium,20,mg/L,\npotassium,2,mg/L,\nchloride,40,mg/L,\n"
+                        + "sulfate,60,mg/L,\n";
+        String out = flat(run(csv, "--no-treatment", "--tank=general", "--uncertainty=0 %")
+                .out());
+        assertTrue(out.contains("GH 8 °dH 100 %"), out);
+        String wide = flat(run(csv, "--no-treatment", "--tank=general", "--uncertainty=20 %")
+                .out());
+        assertTrue(wide.contains("GH 8.0 ± 3.2 °dH") || wide.contains("GH 8 ± 3 °dH"), wide);
+    }
 }

@@ -1,0 +1,53 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.uncertainty.Draw;
+import evenwater.chemistry.uncertainty.MonteCarlo;
+import evenwater.chemistry.uncertainty.Uncertain;
+import evenwater.chemistry.uncertainty.UncertainResult;
+import evenwater.chemistry.verdict.Conformance;
+import evenwater.chemistry.verdict.Evidence;
+import evenwater.chemistry.verdict.Parameter;
+import evenwater.chemistry.verdict.Requirements;
+import evenwater.chemistry.water.Water;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A water as the uncertainty of what it comes from leaves it: one for each of many draws. */
+final class Draws {
+
+    /** The standard error of an uncertainty is 1.6 % of itself, so its first digit stands; JCGM 101 asks for far more where two shall. */
+    static final int NUMBER = 2000;
+
+    private static final double COVERAGE = 0.95;
+
+    /** Any number will do; the same one gives the same answer. */
+    private static final long SEED = 1;
+
+    private final List<Water> waters;
+
+    private Draws(List<Water> waters) {
+        this.waters = waters;
+    }
+
+    static Draws of(List<Uncertain<?>> inputs, Function<Draw, Water> chain) {
+        return new Draws(MonteCarlo.seeded(SEED).draws(NUMBER).outcomes(inputs, chain));
+    }
+
+    /** A parameter with its uncertainty; empty if a water does not show it. */
+    <Q extends WaterQuantity<?>> Optional<UncertainResult<Q>> result(Parameter<Q> parameter) {
+        List<Q> values = waters.parallelStream()
+                .map(parameter::seenIn)
+                .flatMap(Optional::stream)
+                .map(value -> parameter.of(parameter.number(value)))
+                .toList();
+        return values.size() == waters.size() ? Optional.of(UncertainResult.of(values, COVERAGE)) : Optional.empty();
+    }
+
+    Conformance conformance(Requirements requirements) {
+        return Conformance.of(waters.parallelStream()
+                .map(water -> requirements.judge(Evidence.of(water)))
+                .toList());
+    }
+}

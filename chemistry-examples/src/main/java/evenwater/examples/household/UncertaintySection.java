@@ -1,0 +1,141 @@
+package evenwater.examples.household;
+
+import evenwater.chemistry.analysis.Assumptions;
+import evenwater.chemistry.analysis.LabReport;
+import evenwater.chemistry.analysis.UncertainReport;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.recipe.Recipe;
+import evenwater.chemistry.recipe.RecipeDose;
+import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.uncertainty.Draw;
+import evenwater.chemistry.uncertainty.Uncertain;
+import evenwater.chemistry.uncertainty.UncertainResult;
+import evenwater.chemistry.verdict.Conformance;
+import evenwater.chemistry.verdict.Parameter;
+import evenwater.chemistry.verdict.Requirement;
+import evenwater.chemistry.verdict.Requirements;
+import evenwater.chemistry.verdict.Standing;
+import evenwater.chemistry.verdict.Weight;
+import evenwater.chemistry.water.Water;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Dimensionless;
+
+/** How sure the verdict and the recipe are, given the uncertainty of the readings, of the balance and of the volume. */
+final class UncertaintySection {
+
+    /** Of concentrations whose uncertainty nobody states (own rule). */
+    private static final double USUAL = 0.05;
+
+    /** Of a dose by a kitchen balance, with the damp that a salt takes up (own rule). */
+    private static final double OF_A_DOSE = 0.02;
+
+    /** Of the net volume of a tank or a marked bucket (own rule). */
+    private static final double OF_THE_VOLUME = 0.02;
+
+    private static final Set<Parameter<?>> SHOWN = Set.of(
+            Parameter.GENERAL_HARDNESS,
+            Parameter.CARBONATE_HARDNESS,
+            Parameter.PH,
+            Parameter.CONDUCTIVITY,
+            Parameter.SODIUM);
+
+    private final Requirements kind;
+    private final TankWish wish;
+    private final Recipe recipe;
+    private final UncertainReport report;
+    private final Assumptions assumptions;
+    private final Train train;
+    private final Map<RecipeDose, Uncertain<WaterQuantity<Dimensionless>>> doses = new HashMap<>();
+    private final Uncertain<WaterQuantity<Dimensionless>> volume =
+            Uncertain.normal(1, OF_THE_VOLUME).named("volume");
+
+    UncertaintySection(
+            Requirements kind, TankWish wish, Recipe recipe, LabReport report, Assumptions assumptions, Train train) {
+        this.kind = kind;
+        this.wish = wish;
+        this.recipe = recipe;
+        this.report = report.uncertain(wish.usualUncertainty().orElse(USUAL));
+        this.assumptions = assumptions;
+        this.train = train;
+        recipe.doses()
+                .forEach(dose -> doses.put(
+                        dose,
+                        Uncertain.normal(1, OF_A_DOSE).named(dose.compound().name())));
+    }
+
+    void write(Page page) {
+        page.gap()
+                .say("How sure is that? " + Draws.NUMBER + " draws of the readings with a standard uncertainty ("
+                        + report.inputs().stream().map(Uncertain::name).collect(Collectors.joining(", "))
+                        + "; of " + percent(wish.usualUncertainty().orElse(USUAL))
+                        + (wish.usualUncertainty().isPresent() ? "" : ", by own rule,")
+                        + " where a concentration states none), of doses (" + percent(OF_A_DOSE) + ") and volume ("
+                        + percent(OF_THE_VOLUME)
+                        + ", both by own rule), each through the whole chain; ± is the expanded uncertainty, k = 2.");
+        List<Uncertain<?>> inputs = new ArrayList<>(report.inputs());
+        Draws before = Draws.of(inputs, this::last);
+        inputs.add(volume);
+        recipe.doses().forEach(dose -> inputs.add(Objects.requireNonNull(doses.get(dose))));
+        Draws after = Draws.of(inputs, draw -> Recipes.treated(last(draw), recipe, dose -> factor(dose, draw)));
+        page.gap().table(rows(before, after));
+        page.say(
+                "\"Inside\" is the share of the draws that keep the range. Where a pH is neither in nor out, it hangs on the CO₂ of the "
+                        + "tank, which no reading of this water tells.");
+    }
+
+    private Water last(Draw draw) {
+        return train.treat(report.drawn(draw).interpret(assumptions).water());
+    }
+
+    private double factor(RecipeDose dose, Draw draw) {
+        return draw.of(Objects.requireNonNull(doses.get(dose))).in(WaterUnits.ONE)
+                / draw.of(volume).in(WaterUnits.ONE);
+    }
+
+    private List<String[]> rows(Draws before, Draws after) {
+        Conformance first = before.conformance(kind);
+        Conformance second = after.conformance(kind);
+        List<String[]> rows = new ArrayList<>();
+        rows.add(new String[] {"", "before", "inside", "after the recipe", "inside", "wanted"});
+        for (Requirement<?> requirement : kind.list()) {
+            if (requirement.weight() != Weight.FOR_INFORMATION && SHOWN.contains(requirement.parameter())) {
+                rows.add(new String[] {
+                    requirement.parameter().name(),
+                    said(before, requirement.parameter()),
+                    inside(first, requirement),
+                    said(after, requirement.parameter()),
+                    inside(second, requirement),
+                    requirement.allowed(Locale.ROOT)
+                });
+            }
+        }
+        return rows;
+    }
+
+    private static <Q extends WaterQuantity<?>> String said(Draws draws, Parameter<Q> parameter) {
+        return draws.result(parameter).map(UncertaintySection::said).orElse("");
+    }
+
+    /** Without the coverage factor, which stands above the table, and the interval. */
+    private static String said(UncertainResult<?> result) {
+        return result.toText(Locale.ROOT).replaceFirst(",? (\\(k|without) .*", "");
+    }
+
+    private static String inside(Conformance conformance, Requirement<?> requirement) {
+        double undecided = conformance.probability(requirement, Standing.UNDECIDED);
+        return percent(conformance.probability(requirement))
+                + (undecided > 0 ? " (" + percent(undecided) + " cannot be told)" : "");
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    }
+}
