@@ -41,8 +41,8 @@ class ReadmeTest {
     }
 
     @Test
-    void thereAreTenQuestions() throws IOException {
-        assertEquals(10, questions().size());
+    void thereAreFifteenQuestions() throws IOException {
+        assertEquals(15, questions().size());
     }
 
     @TestFactory
