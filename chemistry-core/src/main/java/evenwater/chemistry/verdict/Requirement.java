@@ -117,6 +117,9 @@ public record Requirement<Q extends WaterQuantity<?>>(
 
     /** The range drawn in by a share of itself at each end, or of the limit where there is but one. */
     Requirement<Q> guarded(double share) {
+        if (share == 0) {
+            return this;
+        }
         double from = least.map(parameter::number).orElse(0.0);
         double to = most.map(parameter::number).orElse(2 * from);
         double band = share * Math.abs(to - from);

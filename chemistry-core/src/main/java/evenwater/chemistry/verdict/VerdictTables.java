@@ -94,11 +94,13 @@ final class VerdictTables {
     }
 
     private static Requirements kind(String[] row) {
-        List<Requirement<?>> list = new ArrayList<>(List.of(
-                range(Parameter.GENERAL_HARDNESS, row[1], row[2], Weight.MUST_BE_KNOWN),
-                range(Parameter.CARBONATE_HARDNESS, row[3], row[4], Weight.MUST_BE_KNOWN),
-                range(Parameter.PH, row[5], row[6], Weight.MUST_BE_KNOWN),
-                range(Parameter.CONDUCTIVITY, row[7], row[8], Weight.COUNTS_IF_KNOWN)));
+        List<Requirement<?>> list = new ArrayList<>();
+        if (!row[1].isEmpty()) {
+            list.add(range(Parameter.GENERAL_HARDNESS, row[1], row[2], Weight.MUST_BE_KNOWN));
+        }
+        list.add(range(Parameter.CARBONATE_HARDNESS, row[3], row[4], Weight.MUST_BE_KNOWN));
+        list.add(range(Parameter.PH, row[5], row[6], Weight.MUST_BE_KNOWN));
+        list.add(range(Parameter.CONDUCTIVITY, row[7], row[8], Weight.COUNTS_IF_KNOWN));
         List<Requirement<?>> own = named(row[0]).toList();
         list.addAll(own);
         rows("requirements.csv")

@@ -61,6 +61,17 @@ class RequirementsTest {
     }
 
     @Test
+    void aReefAsksForCalciumAndMagnesiumApart() {
+        Requirements reef = Requirements.ofTank("reef");
+        assertRange(reef, Parameter.CALCIUM, 400, 450);
+        assertRange(reef, Parameter.MAGNESIUM, 1250, 1400);
+        assertRange(reef, Parameter.CARBONATE_HARDNESS, 7, 11);
+        assertTrue(reef.list().stream()
+                .noneMatch(one ->
+                        one.parameter() == Parameter.GENERAL_HARDNESS && one.weight() != Weight.FOR_INFORMATION));
+    }
+
+    @Test
     void everyKindAsksForWhatMustBeKnown() {
         for (String kind : Requirements.tankKinds()) {
             List<Parameter<?>> must = Requirements.ofTank(kind).list().stream()
@@ -69,7 +80,7 @@ class RequirementsTest {
                     .toList();
             assertTrue(
                     must.containsAll(List.of(
-                            Parameter.GENERAL_HARDNESS,
+                            kind.equals("marine reef") ? Parameter.CALCIUM : Parameter.GENERAL_HARDNESS,
                             Parameter.CARBONATE_HARDNESS,
                             Parameter.PH,
                             Parameter.CHLORINE,

@@ -366,4 +366,25 @@ class VerdictTest {
                 "sodium stands not measured, but was said to be inside",
                 () -> new Finding<>(limit, Optional.empty(), Standing.INSIDE));
     }
+
+    /** Substitute ocean water by ASTM D1141-98 (from memory): Ca 419, Mg 1328 mg/L, 2.39 meq/L of alkalinity are 6.7 °dKH, below the 7 of a reef. */
+    @Test
+    void seawaterIsJudgedForAReef() {
+        Water sea = Water.builder()
+                .total(Ion.CALCIUM, Parameter.CALCIUM.of(418.9))
+                .total(Ion.MAGNESIUM, Parameter.MAGNESIUM.of(1327.5))
+                .total(Ion.SODIUM, Parameter.SODIUM.of(11031))
+                .total(Ion.POTASSIUM, Parameter.POTASSIUM.of(397.7))
+                .total(Ion.SULFATE, Parameter.SULFATE.of(2766))
+                .total(Ion.CHLORIDE, Parameter.CHLORIDE.of(19835))
+                .alkalinity(Alkalinity.of(2.39, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                .build();
+        Verdict verdict = Requirements.ofTank("reef").judge(Evidence.of(sea));
+        assertEquals(Standing.INSIDE, finding(verdict, Parameter.CALCIUM).standing());
+        assertEquals(Standing.INSIDE, finding(verdict, Parameter.MAGNESIUM).standing());
+        assertEquals(
+                "KH 6.7 °dKH: below 7 °dKH, by 0.299 °dKH",
+                finding(verdict, Parameter.CARBONATE_HARDNESS).toString());
+        assertEquals(Standing.INSIDE, finding(verdict, Parameter.CONDUCTIVITY).standing());
+    }
 }
