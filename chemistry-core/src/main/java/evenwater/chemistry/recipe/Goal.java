@@ -37,7 +37,7 @@ record Goal<T>(
         Function<Water, Optional<T>> reached) {
 
     /** A target below this share of the reference concentration counts as 0. */
-    private static final double NOTHING = 1e-6;
+    private static final double NOTHING = 1e-4;
 
     /** In fresh water 1 meq/L of salt conducts about this, in µS/cm; common practice, no source. */
     private static final double MICROSIEMENS_PER_MILLIEQUIVALENT = 100;

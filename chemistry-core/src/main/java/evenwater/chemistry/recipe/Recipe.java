@@ -33,7 +33,7 @@ import javax.measure.quantity.Volume;
  *   <li>the most of the water that was named first, then of the second.
  * </ol>
  *
- * <p>A miss is relative to the value of the target. Where that is 0 (or below a millionth of the reference concentration) it is relative to the
+ * <p>A miss is relative to the value of the target. Where that is 0 (or below a ten-thousandth of the reference concentration) it is relative to the
  * reference concentration: the largest target of all in meq/L, 100 µS/cm counting as 1 meq/L; without targets above 0 the charges of the
  * saltiest water. A ratio is missed by the share that one ion has too much of the sum of both, in equivalents, times that sum over the
  * reference concentration; a water with neither ion meets it.

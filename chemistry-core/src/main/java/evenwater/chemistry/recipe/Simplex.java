@@ -34,6 +34,9 @@ final class Simplex {
 
     private static final MaxIter MOST_STEPS = new MaxIter(20_000);
 
+    /** Two find the answer as a rule; where the gains go on for longer, they are rounding. */
+    private static final int MOST_SEARCHES = 10;
+
     /** A limit that is passed by more than this share of its largest term is not kept. */
     private static final double ROUNDING = 1e-11;
 
@@ -69,12 +72,15 @@ final class Simplex {
      */
     double[] least(double[] sum, double[] start) {
         double[] best = start;
-        double gain;
-        do {
+        for (int search = 0; search < MOST_SEARCHES; search++) {
             double[] found = better(sum, best);
-            gain = of(sum, best) - of(sum, found);
+            double before = of(sum, best);
+            double gain = before - of(sum, found);
             best = found;
-        } while (gain > TOLERANCE);
+            if (!(gain > TOLERANCE * Math.max(1, Math.abs(before)))) {
+                break;
+            }
+        }
         return best;
     }
 
