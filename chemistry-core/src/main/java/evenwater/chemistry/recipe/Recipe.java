@@ -42,8 +42,9 @@ import javax.measure.quantity.Volume;
  * person would decide; least squares would miss all of them a little. The other side: between wishes of equal weight there may be several best
  * recipes, and the mass decides.
  *
- * <p>A conductivity is not linear. It is approached by linear programmes with its slopes until they settle; then the recipe is the best of those
- * nearby, but no proof says of all.
+ * <p>A conductivity is not linear. It is approached by linear programmes with its slopes until they settle, from the waters as they are, from each
+ * water alone and from each compound alone. The best of these recipes is returned: none nearby is better, but no proof says so of all. Two recipes
+ * count as equal if they differ by less than a millionth. A wish for a conductivity with bases such as lime or dolomite on the shelf may not settle.
  *
  * <p>The volume that doses add is neglected, and all of a dose is taken to dissolve and nothing to drop: {@link #findings} says where that
  * is doubtful. Immutable and thread-safe.

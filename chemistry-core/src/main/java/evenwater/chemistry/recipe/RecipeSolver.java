@@ -1,48 +1,109 @@
 package evenwater.chemistry.recipe;
 
 import evenwater.chemistry.quantity.NoAnswerException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds shares and doses; where a goal is not linear, by linear programmes around each other until they settle. */
+/**
+ * Finds shares and doses; where a goal is not linear, by linear programmes around each other until they settle.
+ *
+ * <p>Where they settle hangs on where they start: the more ions there are, the less each conducts, so a water in between may conduct more than both
+ * its neighbours. So they start from several places. Where a base meets an acid or carbonate, a water in between may also conduct less: if the best
+ * water on all ways is one that was only passed, the last piece is gone in steps that make it better.
+ */
 final class RecipeSolver {
 
     /** A step that changes no variable by more than this share of itself, or of what it could be, ends the search. */
     private static final double SETTLED = 1e-10;
+
+    /** Whoever comes as near as this to where another way has settled would settle there too. */
+    private static final double SETTLES_ALIKE = 1e-6;
 
     private static final int MOST_STEPS = 60;
 
     /** From here on only half of each step is taken, in case two solutions call each other. */
     private static final int HALVED_FROM = 15;
 
+    /** The smallest part of a step is 2 to the power of minus this. */
+    private static final int MOST_HALVINGS = 20;
+
     private final Setting setting;
     private final List<Goal<?>> goals;
     private final Optional<double[]> presentShares;
+    private final RecipeOrder order;
 
     RecipeSolver(Setting setting, List<Goal<?>> goals, Optional<double[]> presentShares) {
         this.setting = setting;
         this.goals = goals;
         this.presentShares = presentShares;
+        this.order = new RecipeOrder(setting, goals, presentShares);
     }
 
     /** Shares, then doses in g/L. */
     double[] solve() {
-        double[] here = start();
         if (goals.stream().allMatch(Goal::isLinear)) {
-            return programme(here).solve(presentShares);
+            return programme(start()).solve(presentShares);
         }
-        double moved = 0;
+        List<double[]> settled = new ArrayList<>();
+        List<double[]> passed = new ArrayList<>();
+        List<NoAnswerException> failures = new ArrayList<>();
+        for (double[] start : starts()) {
+            try {
+                walk(start, settled, passed);
+            } catch (NoAnswerException elsewhere) {
+                failures.add(elsewhere);
+            }
+        }
+        int ends = settled.size();
+        settled.addAll(passed);
+        if (settled.isEmpty()) {
+            throw failures.get(0);
+        }
+        int best = 0;
+        for (int i = 1; i < settled.size(); i++) {
+            best = order.isBetter(settled.get(i), settled.get(best)) ? i : best;
+        }
+        return best < ends ? settled.get(best) : improved(settled.get(best));
+    }
+
+    private void walk(double[] start, List<double[]> settled, List<double[]> passed) {
+        double[] here = start;
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] next = programme(here).solve(presentShares);
-            moved = distance(here, next);
-            if (moved <= SETTLED) {
-                return next;
+            if (distance(here, next) <= SETTLED) {
+                settled.add(next);
+                return;
             }
-            here = step < HALVED_FROM ? next : middle(here, next);
+            here = step < HALVED_FROM ? next : between(here, next, 0.5);
+            passed.add(here);
+            for (double[] end : settled) {
+                if (distance(here, end) <= SETTLES_ALIKE) {
+                    return;
+                }
+            }
         }
-        throw new NoAnswerException("the recipe for " + goals + " did not settle after " + MOST_STEPS
-                + " linear programmes: the last one still moved by " + moved + " of the reference concentration");
+    }
+
+    private double[] improved(double[] passed) {
+        double[] here = passed;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[] best = here;
+            double[] next = programme(here).solve(presentShares);
+            double part = 1;
+            for (int halvings = 0; halvings <= MOST_HALVINGS; halvings++) {
+                double[] tried = between(here, next, part);
+                best = order.isBetter(tried, best) ? tried : best;
+                part /= 2;
+            }
+            if (best == here) {
+                return here;
+            }
+            here = best;
+        }
+        throw new NoAnswerException(
+                "the recipe for " + goals + " did not settle after " + MOST_STEPS + " linear programmes");
     }
 
     List<Row> rows(double[] around) {
@@ -51,6 +112,25 @@ final class RecipeSolver {
 
     private RankedProgramme programme(double[] around) {
         return new RankedProgramme(setting.waters().size(), setting.shelf().size(), rows(around));
+    }
+
+    /** The waters as they are blended now or in equal shares, each water alone, and the blend with the reference of each compound alone. */
+    private List<double[]> starts() {
+        List<double[]> starts = new ArrayList<>(List.of(start()));
+        int waters = setting.waters().size();
+        for (int i = 0; i < setting.columns(); i++) {
+            double[] start = start();
+            double charges = Setting.charges(setting.change(i));
+            if (i >= waters && charges > 0) {
+                start[i] = setting.reference() / charges;
+                starts.add(start);
+            } else if (i < waters && waters > 1) {
+                Arrays.fill(start, 0, waters, 0);
+                start[i] = 1;
+                starts.add(start);
+            }
+        }
+        return starts;
     }
 
     private double[] start() {
@@ -71,11 +151,11 @@ final class RecipeSolver {
         return largest;
     }
 
-    private static double[] middle(double[] one, double[] other) {
-        double[] middle = new double[one.length];
+    private static double[] between(double[] one, double[] other, double part) {
+        double[] between = new double[one.length];
         for (int i = 0; i < one.length; i++) {
-            middle[i] = (one[i] + other[i]) / 2;
+            between[i] = one[i] + part * (other[i] - one[i]);
         }
-        return middle;
+        return between;
     }
 }
