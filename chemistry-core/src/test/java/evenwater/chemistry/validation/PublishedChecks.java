@@ -41,6 +41,7 @@ final class PublishedChecks {
             SaltChecks.capacity(),
             ResinChecks.equilibrium(),
             ResinChecks.capacity(),
+            RecipeChecks.topic(),
             UncertaintyChecks.topic());
 
     private PublishedChecks() {}
