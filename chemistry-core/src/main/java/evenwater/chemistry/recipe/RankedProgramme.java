@@ -1,5 +1,6 @@
 package evenwater.chemistry.recipe;
 
+import evenwater.chemistry.quantity.NoAnswerException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +16,12 @@ final class RankedProgramme {
 
     /** Doses and shares that move every row by less than this of its scale are rounding. */
     private static final double NOTHING = 1e-9;
+
+    /** What a rank may lose to the next ones when they are given room; a hundredth of what a target may be missed by. */
+    private static final double ROOM = 1e-10;
+
+    /** A gain that is larger than this share of the price, or than this, is not owed to the room. */
+    private static final double FAR = 1e-7;
 
     private final int waters;
     private final int columns;
@@ -74,7 +81,12 @@ final class RankedProgramme {
         return fixed.stream().mapToDouble(row -> row.price(solution)).sum();
     }
 
-    /** Shares that make 1, then doses in g/L. */
+    /**
+     * Shares that make 1, then doses in g/L.
+     *
+     * <p>A limit that leaves no room at all can hide the way to a better answer from the solver. So all is solved once more with a little room, and that
+     * answer is taken where it is better by far more than the room explains.
+     */
     double[] solve(Optional<double[]> presentShares) {
         List<double[]> prices = new ArrayList<>(List.of(price(fixed), price(wished)));
         List<ElasticRow> all = new ArrayList<>(fixed);
@@ -89,12 +101,33 @@ final class RankedProgramme {
             prices.add(lackOf(water));
         }
         Simplex limits = limits(all);
+        double[] withRoom = solution(limits, prices, ROOM);
+        try {
+            double[] solution = solution(limits, prices, 0);
+            return answer(isFarBetter(withRoom, solution, prices) ? withRoom : solution);
+        } catch (NoAnswerException withoutRoom) {
+            return answer(withRoom);
+        }
+    }
+
+    private double[] solution(Simplex free, List<double[]> prices, double room) {
+        Simplex limits = free;
         double[] solution = new double[variables];
         for (double[] price : prices) {
             solution = limits.least(price, solution);
-            limits = limits.atMost(price, Simplex.of(price, solution));
+            limits = limits.atMost(price, Simplex.of(price, solution) + room);
         }
-        return answer(solution);
+        return solution;
+    }
+
+    private static boolean isFarBetter(double[] one, double[] other, List<double[]> prices) {
+        for (double[] price : prices) {
+            double gain = Simplex.of(price, other) - Simplex.of(price, one);
+            if (Math.abs(gain) > FAR * Math.max(1, Math.abs(Simplex.of(price, other)))) {
+                return gain > 0;
+            }
+        }
+        return false;
     }
 
     /** Variable 0 is not used: the first water takes what the other shares leave. */
