@@ -101,12 +101,21 @@ final class RankedProgramme {
             prices.add(lackOf(water));
         }
         Simplex limits = limits(all);
-        double[] withRoom = solution(limits, prices, ROOM);
+        return answer(better(limits, prices));
+    }
+
+    private double[] better(Simplex limits, List<double[]> prices) {
+        double[] exact;
         try {
-            double[] solution = solution(limits, prices, 0);
-            return answer(isFarBetter(withRoom, solution, prices) ? withRoom : solution);
+            exact = solution(limits, prices, 0);
         } catch (NoAnswerException withoutRoom) {
-            return answer(withRoom);
+            return solution(limits, prices, ROOM);
+        }
+        try {
+            double[] withRoom = solution(limits, prices, ROOM);
+            return isFarBetter(withRoom, exact, prices) ? withRoom : exact;
+        } catch (NoAnswerException withRoom) {
+            return exact;
         }
     }
 

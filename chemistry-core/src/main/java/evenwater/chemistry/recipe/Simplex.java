@@ -32,7 +32,7 @@ final class Simplex {
 
     private static final List<PivotSelectionRule> RULES = List.of(PivotSelectionRule.DANTZIG, PivotSelectionRule.BLAND);
 
-    private static final MaxIter MOST_STEPS = new MaxIter(20_000);
+    private static final MaxIter MOST_STEPS = new MaxIter(2_000);
 
     /** Two find the answer as a rule; where the gains go on for longer, they are rounding. */
     private static final int MOST_SEARCHES = 10;

@@ -101,12 +101,15 @@ class RecipePropertiesTest {
                 .sum();
     }
 
-    /** Whether one comes before another at the first rank in which they differ by more than rounding. */
+    /** Whether one is better than another at some rank by more than rounding and what the tiny losses at earlier ranks could buy. */
     private static boolean isBetter(double[] one, double[] other) {
         for (int i = 0; i < one.length; i++) {
-            double rounding = 1e-8 * Math.max(1, Math.abs(other[i]));
-            if (Math.abs(one[i] - other[i]) > rounding) {
-                return one[i] < other[i];
+            double size = Math.max(1, Math.abs(other[i]));
+            if (one[i] > other[i] + 1e-10 * size) {
+                return false;
+            }
+            if (one[i] < other[i] - 1e-8 * size) {
+                return true;
             }
         }
         return false;
