@@ -81,8 +81,10 @@ class ConductivityExtremePropertiesTest {
         CompositionConductivity conductivity = new CompositionConductivity(298.15);
         double least = pH - (wide ? 0.5 : 0.05);
         double most = pH + (wide ? 0.5 : 0.05);
-        ranges.least[KitQuantity.ALKALINITY.place()] =
-                Math.max(ranges.least[KitQuantity.ALKALINITY.place()], conductivity.leastAlkalinity(least));
+        // as KitKernel.prepare: the pH may ask for more than the ranges have, and ends out of order are no ranges
+        int alkalinity = KitQuantity.ALKALINITY.place();
+        ranges.least[alkalinity] = Math.max(
+                ranges.least[alkalinity], Math.min(ranges.most[alkalinity], conductivity.leastAlkalinity(least)));
         ConductivityExtreme search = new ConductivityExtreme(conductivity, least, most);
         double[] where = new double[AMOUNTS + 1];
         for (int sign = -1; sign <= 1; sign += 2) {
