@@ -21,11 +21,15 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Amounts;
 import evenwater.chemistry.testing.Refused;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class KitBoundsTest {
 
-    /** In meq/L: the search ends within 0.05 % of the salt, 0.003 meq/L in 500 µS/cm. */
+    /**
+     * In meq/L: the search stops where it is within 5e-9 eq/L for each µS/cm of the reading, 0.003 meq/L at 650 µS/cm, and answers any point there;
+     * half a unit of the last digit of the expected numbers, 0.0005 meq/L, comes on top.
+     */
     private static final double SAME = 0.005;
 
     @Test
@@ -43,8 +47,10 @@ class KitBoundsTest {
                 Alkalinity.of(4, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS).in(Alkalinity.MILLIEQUIVALENT_PER_LITRE),
                 least(bounds, KitQuantity.ALKALINITY),
                 1e-9);
+        // 9 °dH and all of it calcium or magnesium, to the digits printed here; no search
         assertEquals(64.3, bounds.calcium().most().in(Ion.CALCIUM.milligramPerLitre()), 0.05);
         assertEquals(39, bounds.magnesium().most().in(Ion.MAGNESIUM.milligramPerLitre()), 0.05);
+        // SAME as mg/L of sodium, rounded up
         assertEquals(2.453 * 22.99, bounds.sodium().most().in(Ion.SODIUM.milligramPerLitre()), 0.2);
         assertEquals(bounds.sodium(), bounds.total(Ion.SODIUM));
         assertEquals(bounds.sodiumAndPotassium(), bounds.equivalents(KitQuantity.SODIUM_AND_POTASSIUM));
@@ -68,10 +74,17 @@ class KitBoundsTest {
         // 600 µS/cm of sodium chloride are 4.9 meq/L, of potassium chloride 4.1, of sodium nitrate 5.2
         assertTrue(least(bounds, KitQuantity.SODIUM_AND_POTASSIUM) < 3.8);
         assertTrue(most(bounds, KitQuantity.SODIUM_AND_POTASSIUM) > 5.4);
+        assertEquals(3.640, least(bounds, KitQuantity.SODIUM_AND_POTASSIUM), SAME);
+        assertEquals(3.657, least(bounds, KitQuantity.STRONG_ANIONS), SAME);
+        // as found: the third digit is within what the search leaves open
+        String alkali = bounds.sodiumAndPotassium().least().toText(Locale.ROOT, 3);
+        String strong = bounds.strongAnions().least().toText(Locale.ROOT, 3);
         assertEquals(
                 List.of(
-                        "at least 3.64 meq/L of sodium or potassium: hardness of at most 0.178 meq/L does not explain the conductivity",
-                        "at least 3.66 meq/L of chloride, sulfate or nitrate: alkalinity of at most 0.178 meq/L does not explain the conductivity",
+                        "at least " + alkali
+                                + " of sodium or potassium: hardness of at most 0.178 meq/L does not explain the conductivity",
+                        "at least " + strong
+                                + " of chloride, sulfate or nitrate: alkalinity of at most 0.178 meq/L does not explain the conductivity",
                         "mostly a salt that neither kit shows: of sodium or potassium with chloride, sulfate or nitrate"),
                 bounds.findings());
     }

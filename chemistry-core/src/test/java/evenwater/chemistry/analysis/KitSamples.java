@@ -12,8 +12,6 @@ import evenwater.chemistry.quantity.Conductivity;
 import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.substance.Ion;
-import evenwater.chemistry.testing.Amounts;
-import evenwater.chemistry.water.Water;
 
 /** Short ways to state kits, and what a water holds of their quantities. */
 final class KitSamples {
@@ -53,20 +51,5 @@ final class KitSamples {
 
     private static double milliequivalents(EquivalentConcentration amount) {
         return amount.in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE);
-    }
-
-    /** What a water holds, in meq/L. */
-    static double of(Water water, KitQuantity quantity) {
-        return switch (quantity) {
-            case ALKALINITY -> Amounts.alkalinityOf(water);
-            case HARDNESS -> of(water, KitQuantity.CALCIUM) + of(water, KitQuantity.MAGNESIUM);
-            case SODIUM_AND_POTASSIUM -> of(water, KitQuantity.SODIUM) + of(water, KitQuantity.POTASSIUM);
-            case STRONG_ANIONS ->
-                of(water, KitQuantity.CHLORIDE) + of(water, KitQuantity.SULFATE) + of(water, KitQuantity.NITRATE);
-            default -> {
-                Ion ion = KitIons.ionOf(quantity).orElseThrow();
-                yield 1000 * KitIons.equivalents(ion, water.total(ion));
-            }
-        };
     }
 }

@@ -13,10 +13,11 @@ import java.util.Map;
 /**
  * A river, lake or well of the table {@code real-waters-open.csv} with its measured conductivity.
  *
+ * @param id its name in the table
  * @param water ions, alkalinity, pH and temperature as measured
  * @param measuredMicrosiemens conductivity at 25 °C in µS/cm
  */
-public record NaturalWater(Water water, double measuredMicrosiemens) {
+public record NaturalWater(String id, Water water, double measuredMicrosiemens) {
 
     private static final Map<String, Ion> COLUMNS = new LinkedHashMap<>();
 
@@ -49,7 +50,7 @@ public record NaturalWater(Water water, double measuredMicrosiemens) {
         if (!celsius.isEmpty()) {
             builder.temperature(Amounts.celsius(Double.parseDouble(celsius)));
         }
-        return new NaturalWater(builder.build(), Double.parseDouble(row.get("EC25_uS_cm")));
+        return new NaturalWater(row.get("id"), builder.build(), Double.parseDouble(row.get("EC25_uS_cm")));
     }
 
     /** Calculated over measured conductivity less 1. */

@@ -57,6 +57,7 @@ final class ValidationPage {
         overview(page, topics);
         topics.forEach(topic -> table(page, topic));
         page.append(NaturalWaterTable.render());
+        page.append(KitOfNaturalWaters.render());
         page.append(NOT_COVERED);
         sources(page, topics);
         return page.toString();
