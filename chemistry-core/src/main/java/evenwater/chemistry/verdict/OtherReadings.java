@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,6 +23,10 @@ final class OtherReadings {
     private static final Pattern READING = Pattern.compile("(< ?)?([0-9]{1,9}(?:[.,][0-9]{1,9})?)");
 
     private static final Pattern MAY_GROUP = Pattern.compile("[0-9]{1,3},[0-9]{3}");
+
+    /** In English, German and French; what the report calls chlorine or total chlorine is taken as all of it. */
+    private static final Set<String> PARTS_OF_CHLORINE =
+            Set.of("free", "frei", "libre", "combined", "chloramin", "dioxid", "dioxyd");
 
     private static final MassConcentration NONE = MassConcentration.of(0, MILLIGRAM_PER_LITRE);
 
@@ -35,9 +40,36 @@ final class OtherReadings {
         Map<Parameter<MassConcentration>, Bounds<MassConcentration>> readings = new LinkedHashMap<>();
         for (UnusedRow unused : report.unusedRows()) {
             parameter(unused.row().analyte())
+                    .filter(parameter -> parameter != Parameter.CHLORINE || !isPartOfChlorine(unused.row()))
                     .ifPresent(parameter -> readings.merge(parameter, reading(unused.row()), OtherReadings::higher));
         }
+        for (UnusedRow unused : report.unusedRows()) {
+            if (parameter(unused.row().analyte())
+                            .filter(Parameter.CHLORINE::equals)
+                            .isPresent()
+                    && isPartOfChlorine(unused.row())) {
+                readings.merge(Parameter.CHLORINE, atLeast(reading(unused.row())), OtherReadings::surer);
+            }
+        }
         return readings;
+    }
+
+    /** Free chlorine says nothing of chloramine, nor chloramine or chlorine dioxide of free chlorine. */
+    private static boolean isPartOfChlorine(ReportRow row) {
+        String name = row.analyte().toLowerCase(Locale.ROOT);
+        return PARTS_OF_CHLORINE.stream().anyMatch(name::contains);
+    }
+
+    private static Bounds<MassConcentration> atLeast(Bounds<MassConcentration> part) {
+        return new Bounds<>(part.low(), part.value(), part.high(), part.openBelow(), true);
+    }
+
+    /** The total, unless a part is more: then the report contradicts itself, and the part is not to be forgotten. */
+    private static Bounds<MassConcentration> surer(Bounds<MassConcentration> before, Bounds<MassConcentration> part) {
+        boolean isMore = before.openAbove()
+                ? part.low().compareTo(before.low()) > 0
+                : part.low().compareTo(before.high()) > 0;
+        return isMore ? part : before;
     }
 
     private static Bounds<MassConcentration> higher(Bounds<MassConcentration> a, Bounds<MassConcentration> b) {
