@@ -4,6 +4,7 @@ import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.AlkalinityReduction;
 import evenwater.chemistry.treatment.Bypass;
+import evenwater.chemistry.treatment.Dechlorination;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.Neutralizer;
 import evenwater.chemistry.treatment.ResinBedSoftener;
@@ -14,6 +15,7 @@ import evenwater.chemistry.treatment.Treatment;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -46,6 +48,14 @@ record TreatmentCautions(Set<CautionTopic> topics, List<Caution> handling) {
             topics.addAll(Set.of(CautionTopic.NEUTRALIZER, CautionTopic.AMMONIA));
         } else if (treatment instanceof AlkalinityReduction) {
             topics.add(CautionTopic.ACID);
+        } else if (treatment instanceof Dechlorination dechlorination) {
+            topics.addAll(Set.of(CautionTopic.DOSE, CautionTopic.CHLORINE));
+            dechlorination
+                    .cautions()
+                    .forEach(text -> handling.add(new Caution(
+                            CautionTopic.CHLORINE,
+                            text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".",
+                            Citation.OWN_RULE)));
         } else if (treatment instanceof Dosing dosing) {
             add(dosing.compound());
             if (dosing.most().exceedsSolubility()) {
