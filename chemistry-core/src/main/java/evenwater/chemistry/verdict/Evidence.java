@@ -37,6 +37,9 @@ public final class Evidence {
     private static final Set<Ion> MAJOR =
             Set.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.POTASSIUM, Ion.CHLORIDE, Ion.SULFATE, Ion.NITRATE);
 
+    private static final Set<Parameter<?>> MAY_BE_NEGATIVE =
+            Set.of(Parameter.CARBONATE_HARDNESS, Parameter.TEMPERATURE);
+
     private final Map<Parameter<?>, Bounds<?>> known;
     /** Waters at the ends of what is open; none where readings alone are known. */
     private final List<Water> waters;
@@ -175,8 +178,9 @@ public final class Evidence {
      *
      * @param <Q> the kind
      * @param parameter what was measured
-     * @param value the reading; goes before what was known
+     * @param value the reading; goes before what was known; of anything but alkalinity and temperature 0 or more
      * @return the evidence
+     * @throws IllegalArgumentException if it is negative
      */
     public <Q extends WaterQuantity<?>> Evidence with(Parameter<Q> parameter, Q value) {
         Objects.requireNonNull(value, "value");
@@ -188,12 +192,17 @@ public final class Evidence {
      *
      * @param <Q> the kind
      * @param parameter what was measured
-     * @param may the range; goes before what was known
+     * @param may the range; goes before what was known; of anything but alkalinity and temperature 0 or more
      * @return the evidence
+     * @throws IllegalArgumentException if it begins below 0
      */
     public <Q extends WaterQuantity<?>> Evidence with(Parameter<Q> parameter, Bounds<Q> may) {
         Objects.requireNonNull(parameter, "parameter");
         Objects.requireNonNull(may, "may");
+        // less than nothing of a poison would stand inside every limit
+        if (!MAY_BE_NEGATIVE.contains(parameter) && parameter.number(may.low()) < 0) {
+            throw new IllegalArgumentException(parameter + " must not be negative, but was " + may.low());
+        }
         Map<Parameter<?>, Bounds<?>> more = new LinkedHashMap<>(known);
         more.put(parameter, may);
         return new Evidence(more, waters, topics, handling);

@@ -11,9 +11,12 @@ import evenwater.chemistry.analysis.ReportRow;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.testing.Refused;
 import evenwater.chemistry.treatment.Bypass;
+import evenwater.chemistry.treatment.Dechlorination;
 import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.treatment.ThiosulfateProduct;
 import evenwater.chemistry.treatment.Train;
 import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
@@ -188,5 +191,51 @@ class EvidenceTest {
         assertTrue(TreatmentCautions.of(gypsum).handling().stream()
                 .anyMatch(caution ->
                         caution.text().startsWith("Some of the calcium sulfate dihydrate stays undissolved")));
+    }
+
+    /** A report of free chlorine alone leaves chloramine unknown. */
+    @ParameterizedTest
+    @CsvSource({"free chlorine", "Chlor frei", "combined chlorine", "chloramine", "chlorine dioxide"})
+    void aPartOfTheChlorineIsNoEvidenceThatThereIsNoOther(String part) {
+        var may = mass(wellAnd(part + ";0;mg/L"), "chlorine").orElseThrow();
+        assertTrue(may.openAbove());
+        assertEquals(0, may.low().in(MILLIGRAM_PER_LITRE));
+    }
+
+    @Test
+    void theTotalDecidesOfChlorineUnlessAPartIsMore() {
+        var total = mass(report(WELL[0], WELL[1], "total chlorine;0;mg/L", "free chlorine;0;mg/L"), "chlorine")
+                .orElseThrow();
+        assertTrue(!total.openAbove());
+        var more = mass(report(WELL[0], WELL[1], "total chlorine;0;mg/L", "free chlorine;0.4;mg/L"), "chlorine")
+                .orElseThrow();
+        assertEquals(0.4, more.low().in(MILLIGRAM_PER_LITRE));
+    }
+
+    @Test
+    void lessThanNothingIsNoReading() {
+        Refused.argument(
+                "chlorine must not be negative, but was -5 mg/L",
+                () -> Evidence.none().with(Parameter.CHLORINE, MassConcentration.of(-5, MILLIGRAM_PER_LITRE)));
+        assertTrue(Evidence.none()
+                .with(Parameter.CARBONATE_HARDNESS, Parameter.CARBONATE_HARDNESS.of(-1))
+                .known(Parameter.CARBONATE_HARDNESS)
+                .isPresent());
+    }
+
+    @Test
+    void chloramineThatIsBrokenDownWarnsOfItsAmmonia() {
+        Treatment treatment =
+                Dechlorination.ofChloramine(MassConcentration.of(2, MILLIGRAM_PER_LITRE), ThiosulfateProduct.SULFATE);
+        Evidence evidence = Evidence.from(
+                LabReport.read(
+                                List.of(
+                                        new ReportRow(1, "hardness", "12", "°dH", ""),
+                                        new ReportRow(2, "alkalinity", "6", "°dKH", "")),
+                                ReportOptions.none())
+                        .interpret(),
+                treatment);
+        assertTrue(evidence.topics().contains(CautionTopic.DOSE));
+        assertTrue(evidence.handling().get(0).text().startsWith("Chloramine sets free "));
     }
 }
