@@ -26,7 +26,8 @@ import java.util.stream.Stream;
 /**
  * What is known of a water that shall be judged: for each parameter the range in which it lies.
  *
- * <p>What is not in it counts as not measured. A reading of one's own, such as the chlorine that a strip shows, is added by {@link #with}
+ * <p>What is not in it counts as not measured. A KH of one's own takes the place of the water's, from which the pH in the tank followed:
+ * then the pH is unknown until it is measured as well. A reading of one's own, such as the chlorine that a strip shows, is added by {@link #with}
  * and goes before what follows from the water. Immutable and thread-safe.
  */
 public final class Evidence {
@@ -195,6 +196,7 @@ public final class Evidence {
      * @param may the range; goes before what was known; of anything but alkalinity and temperature 0 or more
      * @return the evidence
      * @throws IllegalArgumentException if it begins below 0
+     * @see #with(Parameter, WaterQuantity)
      */
     public <Q extends WaterQuantity<?>> Evidence with(Parameter<Q> parameter, Bounds<Q> may) {
         Objects.requireNonNull(parameter, "parameter");
@@ -205,7 +207,9 @@ public final class Evidence {
         }
         Map<Parameter<?>, Bounds<?>> more = new LinkedHashMap<>(known);
         more.put(parameter, may);
-        return new Evidence(more, waters, topics, handling);
+        // the pH of a tank follows from the alkalinity: with another one than the waters have, it has to be measured
+        boolean contradictsWaters = parameter == Parameter.CARBONATE_HARDNESS;
+        return new Evidence(more, contradictsWaters ? List.of() : waters, topics, handling);
     }
 
     /**

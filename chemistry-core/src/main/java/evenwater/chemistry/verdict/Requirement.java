@@ -127,9 +127,9 @@ public record Requirement<Q extends WaterQuantity<?>>(
                 parameter,
                 least.map(end -> parameter.of(from + band)),
                 most.map(end -> parameter.of(to - band)),
-                meaning,
+                "guard band within " + allowed(Locale.ROOT) + (meaning.isEmpty() ? "" : ", " + meaning),
                 weight,
-                citation);
+                Citation.OWN_RULE);
     }
 
     /** Where something that may lie anywhere in a range stands. */

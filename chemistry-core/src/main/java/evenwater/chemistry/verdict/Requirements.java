@@ -113,26 +113,29 @@ public final class Requirements {
     /**
      * Returns these with another range for a parameter.
      *
+     * <p>What had to be known still has to be: an own limit for chlorine does not make a tank fit whose chlorine nobody measured. Only
+     * {@link #without} drops that.
+     *
      * @param requirement takes the place of all that count for its parameter; what is only for information stays
      * @return the requirements
      */
     public Requirements with(Requirement<?> requirement) {
         Objects.requireNonNull(requirement, "requirement");
         List<Requirement<?>> changed = new ArrayList<>();
-        boolean placed = false;
+        int place = -1;
+        boolean mustBeKnown = false;
         for (Requirement<?> one : list) {
             boolean replaced = one.parameter() == requirement.parameter()
                     && (requirement.weight() == Weight.FOR_INFORMATION) == (one.weight() == Weight.FOR_INFORMATION);
             if (!replaced) {
                 changed.add(one);
-            } else if (!placed) {
-                changed.add(requirement);
-                placed = true;
+                continue;
             }
+            place = place < 0 ? changed.size() : place;
+            mustBeKnown |= one.weight() == Weight.MUST_BE_KNOWN;
         }
-        if (!placed) {
-            changed.add(requirement);
-        }
+        changed.add(
+                place < 0 ? changed.size() : place, mustBeKnown ? requirement.with(Weight.MUST_BE_KNOWN) : requirement);
         return new Requirements(name, isForDrinking, changed, air);
     }
 
@@ -205,6 +208,7 @@ public final class Requirements {
         return new Verdict(
                 this,
                 list.stream().<Finding<?>>map(one -> finding(one, derived)).toList(),
+                derived,
                 all.topics(),
                 evidence.handling());
     }

@@ -1,6 +1,5 @@
 package evenwater.chemistry.verdict;
 
-import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.WaterQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,7 +15,8 @@ import java.util.stream.Stream;
 /**
  * How a water stands against requirements: each finding, the whole, what nobody measured, what to change first, and the cautions.
  *
- * <p>A tank is never {@link Outcome#FIT} while something that must be known is unknown, such as chlorine, copper, ammonia or nitrite.
+ * <p>A tank is never {@link Outcome#FIT} while something that must be known is unknown; every kind of tank of {@link Requirements#ofTank} asks
+ * for chlorine, copper, ammonia and nitrite, requirements of one's own only for what they name.
  * Immutable and thread-safe.
  */
 public final class Verdict {
@@ -33,14 +33,24 @@ public final class Verdict {
     private static final double MUCH_NITRITE = 3;
     private static final double MUCH_FLUORIDE = 1.5;
 
+    /** 1.3 mg/L, the action level of 40 CFR 141.80 (from memory). */
+    private static final double MUCH_COPPER = 1.3;
+
     private final Requirements requirements;
     private final List<Finding<?>> findings;
+    private final Derived known;
     private final Set<CautionTopic> topics;
     private final List<Caution> handling;
 
-    Verdict(Requirements requirements, List<Finding<?>> findings, Set<CautionTopic> topics, List<Caution> handling) {
+    Verdict(
+            Requirements requirements,
+            List<Finding<?>> findings,
+            Derived known,
+            Set<CautionTopic> topics,
+            List<Caution> handling) {
         this.requirements = requirements;
         this.findings = findings;
+        this.known = known;
         this.topics = topics;
         this.handling = handling;
     }
@@ -151,6 +161,7 @@ public final class Verdict {
                 .ifPresent(any -> apply.add(CautionTopic.FLUORIDE));
         doubtful(Parameter.CHLORINE, CautionTopic.CHLORINE, apply);
         doubtful(Parameter.COPPER, CautionTopic.COPPER, apply);
+        most(Parameter.COPPER).filter(copper -> copper > MUCH_COPPER).ifPresent(any -> apply.add(CautionTopic.COPPER));
         doubtful(Parameter.CARBON_DIOXIDE, CautionTopic.CARBON_DIOXIDE, apply);
         if (findings.stream().anyMatch(Verdict::isOtherPoison)) {
             apply.add(CautionTopic.POISON);
@@ -175,18 +186,10 @@ public final class Verdict {
                 .ifPresent(any -> apply.add(topic));
     }
 
+    /** The most that a parameter may be, whether it was asked for or not. */
     private <Q extends WaterQuantity<?>> Optional<Double> most(Parameter<Q> parameter) {
-        for (Finding<?> finding : findings) {
-            if (finding.requirement().parameter() == parameter) {
-                return finding.may().map(may -> high(finding.requirement(), may));
-            }
-        }
-        return Optional.empty();
-    }
-
-    @SuppressWarnings("unchecked") // a finding holds requirement and range of one kind
-    private static <Q extends WaterQuantity<?>> double high(Requirement<Q> requirement, Bounds<?> may) {
-        return requirement.highest((Bounds<Q>) may);
+        return known.known(parameter)
+                .map(may -> may.openAbove() ? Double.POSITIVE_INFINITY : parameter.number(may.high()));
     }
 
     /**

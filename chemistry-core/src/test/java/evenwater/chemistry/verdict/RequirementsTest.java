@@ -161,11 +161,14 @@ class RequirementsTest {
         Requirements changed = Requirements.ofTank("general").with(own);
         assertEquals(
                 Requirements.ofTank("general").list().size(), changed.list().size());
-        assertSame(own, changed.list().get(0));
+        assertEquals(own.with(Weight.MUST_BE_KNOWN), changed.list().get(0), "GH had to be known, and still has to be");
         assertEquals("GH 3 to 6 °dH: own rule", changed.list().get(0).toString());
         assertEquals(
-                own.with(Weight.MUST_BE_KNOWN).weight(),
-                changed.with(own.with(Weight.MUST_BE_KNOWN)).list().get(0).weight());
+                own,
+                changed.without(Parameter.GENERAL_HARDNESS)
+                        .with(own)
+                        .list()
+                        .get(changed.list().size() - 2));
     }
 
     @Test
@@ -267,6 +270,9 @@ class RequirementsTest {
         assertTrue(guarded.list().stream()
                 .anyMatch(one -> one.parameter() == Parameter.CHLORINE
                         && one.allowed(Locale.ROOT).equals("at most 0.011 mg/L")));
+        assertEquals(
+                "GH 4.8 to 11.2 °dH: guard band within 4 to 12 °dH; own rule",
+                guarded.list().get(0).toString());
         assertEquals(
                 Requirements.ofTank("planted").list(),
                 Requirements.ofTank("planted").guarded(0).list());

@@ -387,4 +387,37 @@ class VerdictTest {
                 finding(verdict, Parameter.CARBONATE_HARDNESS).toString());
         assertEquals(Standing.INSIDE, finding(verdict, Parameter.CONDUCTIVITY).standing());
     }
+
+    @Test
+    void anOwnLimitForAPoisonStillAsksForIt() {
+        Requirements lax = GENERAL.with(Requirement.atMost(Parameter.CHLORINE, Parameter.CHLORINE.of(0.05)));
+        Evidence allButChlorine = kit(8, 5, 7.2)
+                .with(Parameter.TOTAL_AMMONIA, Parameter.TOTAL_AMMONIA.of(0))
+                .with(Parameter.NITRITE, Parameter.NITRITE.of(0))
+                .with(Parameter.COPPER, Parameter.COPPER.of(0));
+        assertEquals(Outcome.UNDECIDED, lax.judge(allButChlorine).outcome());
+        assertEquals(List.of(Parameter.CHLORINE), lax.judge(allButChlorine).missing());
+    }
+
+    @Test
+    void aKHOfOnesOwnLeavesThePHToBeMeasured() {
+        Evidence water = Evidence.of(well().build().interpret().water())
+                .with(Parameter.CARBONATE_HARDNESS, Alkalinity.of(3, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS));
+        assertEquals(
+                Standing.NOT_MEASURED,
+                finding(GENERAL.judge(water), Parameter.PH).standing());
+        assertEquals(
+                Standing.INSIDE,
+                finding(GENERAL.judge(water.with(Parameter.PH, Parameter.PH.of(7.2))), Parameter.PH)
+                        .standing());
+    }
+
+    @Test
+    void cautionsSpeakOfAllThatIsKnown() {
+        Evidence salty = kit(8, 5, 7.2).with(Parameter.SODIUM, Parameter.SODIUM.of(500));
+        assertTrue(GENERAL.judge(salty).cautions().stream().anyMatch(c -> c.topic() == CautionTopic.SODIUM));
+        Evidence copper = Evidence.none().with(Parameter.COPPER, Parameter.COPPER.of(50));
+        assertTrue(Requirements.ofDrinkingWater().judge(copper).cautions().stream()
+                .anyMatch(c -> c.topic() == CautionTopic.COPPER));
+    }
 }

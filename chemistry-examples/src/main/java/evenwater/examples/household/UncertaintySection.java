@@ -130,9 +130,10 @@ final class UncertaintySection {
     }
 
     private static String inside(Conformance conformance, Requirement<?> requirement) {
-        double undecided = conformance.probability(requirement, Standing.UNDECIDED);
-        return percent(conformance.probability(requirement))
-                + (undecided > 0 ? " (" + percent(undecided) + " cannot be told)" : "");
+        double inside = conformance.probability(requirement);
+        String least = percent(inside);
+        String most = percent(inside + conformance.probability(requirement, Standing.UNDECIDED));
+        return least.equals(most) ? least : least.replace(" %", "") + " to " + most;
     }
 
     private static String percent(double share) {
