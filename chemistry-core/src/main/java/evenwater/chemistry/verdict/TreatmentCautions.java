@@ -49,13 +49,7 @@ record TreatmentCautions(Set<CautionTopic> topics, List<Caution> handling) {
         } else if (treatment instanceof AlkalinityReduction) {
             topics.add(CautionTopic.ACID);
         } else if (treatment instanceof Dechlorination dechlorination) {
-            topics.addAll(Set.of(CautionTopic.DOSE, CautionTopic.CHLORINE));
-            dechlorination
-                    .cautions()
-                    .forEach(text -> handling.add(new Caution(
-                            CautionTopic.CHLORINE,
-                            text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".",
-                            Citation.OWN_RULE)));
+            add(dechlorination);
         } else if (treatment instanceof Dosing dosing) {
             add(dosing.compound());
             if (dosing.most().exceedsSolubility()) {
@@ -65,6 +59,17 @@ record TreatmentCautions(Set<CautionTopic> topics, List<Caution> handling) {
                                 + " stays undissolved: hardness and alkalinity are lower than computed until it dissolves.",
                         Citation.OWN_RULE));
             }
+        }
+    }
+
+    private void add(Dechlorination dechlorination) {
+        topics.addAll(Set.of(CautionTopic.CHLORINE, CautionTopic.DOSE));
+        if (dechlorination.change().total(Ion.AMMONIUM).getValue() > 0) {
+            topics.add(CautionTopic.AMMONIA);
+        }
+        for (String words : dechlorination.cautions()) {
+            String sentence = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+            handling.add(new Caution(CautionTopic.CHLORINE, sentence, Citation.COMMON_PRACTICE));
         }
     }
 
