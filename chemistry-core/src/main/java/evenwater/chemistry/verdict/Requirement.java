@@ -123,6 +123,9 @@ public record Requirement<Q extends WaterQuantity<?>>(
         double from = least.map(parameter::number).orElse(0.0);
         double to = most.map(parameter::number).orElse(2 * from);
         double band = share * Math.abs(to - from);
+        if (band == 0) {
+            return this; // a number to the usual unit and back may lose its last bit
+        }
         return new Requirement<>(
                 parameter,
                 least.map(end -> parameter.of(from + band)),

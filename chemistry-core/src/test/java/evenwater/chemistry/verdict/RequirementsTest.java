@@ -141,6 +141,35 @@ class RequirementsTest {
         assertEquals(computed, criterion.most().orElseThrow().getValue(), 5e-6);
     }
 
+    /** EPA's criteria of 2016 and 1995 (from memory): a tank stands, and rounding must not loosen a criterion. */
+    @Test
+    void criteriaForPoisonsAreThoseOfStandingWaterAndNotRoundedUp() {
+        assertEquals("at most 0.0015 mg/L", counting("general", Parameter.SELENIUM));
+        assertEquals("at most 0.00077 mg/L", counting("general", Parameter.MERCURY));
+    }
+
+    /** Arsenic is what private wells are tested for; its limit for drinking is far below that for fish. */
+    @Test
+    void whateverElseIsReadFromAReportHasALimitForDrinkingToo() {
+        List<Parameter<?>> drinking = Requirements.ofDrinkingWater().list().stream()
+                .<Parameter<?>>map(Requirement::parameter)
+                .toList();
+        assertTrue(drinking.containsAll(List.of(
+                Parameter.LEAD,
+                Parameter.ARSENIC,
+                Parameter.CADMIUM,
+                Parameter.NICKEL,
+                Parameter.CHROMIUM,
+                Parameter.MERCURY,
+                Parameter.SELENIUM,
+                Parameter.CYANIDE)));
+        assertEquals(
+                3,
+                Requirements.ofDrinkingWater().list().stream()
+                        .filter(one -> one.toString().startsWith("arsenic at most 0.01 mg/L: "))
+                        .count());
+    }
+
     /** 10 mg/L N · 62.005/14.007 = 44.27 mg/L NO₃⁻. */
     @Test
     void aLimitAsNitrogenIsSpokenAsNitrate() {
