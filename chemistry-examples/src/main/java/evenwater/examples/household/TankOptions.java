@@ -58,7 +58,7 @@ final class TankOptions {
             names = "--uncertainty",
             paramLabel = "share",
             description =
-                    "Relative standard uncertainty of all concentrations that state none in the report, such as '5 %'; if not stated, 5 %.")
+                    "Relative standard uncertainty of all concentrations that state none in the report, such as '5 %%'; if not stated, 5 %%.")
     private @Nullable String uncertainty;
 
     TankWish wish(Optional<String> usualKind) {
