@@ -47,7 +47,7 @@ final class HouseholdReport {
 
     /** What to do about it, and how sure that is; answers what is dosed. */
     private List<Dosing> recipe(Page page, Requirements kind, Stages stages) {
-        Recipe recipe = Recipes.recipe(stages.water(stages.last()), kind, tank);
+        Recipe recipe = Recipes.recipe(stages.water(stages.last()).with(tank.temperature()), kind, tank);
         new RecipeSection(kind, tank, recipe).write(page);
         new UncertaintySection(kind, tank, recipe, source.report(), assumptions, house.train()).write(page);
         return recipe.doses().stream().map(RecipeDose::dosing).toList();

@@ -62,7 +62,7 @@ final class RecipeSection {
         String open = recipe.openToAir().map(RecipeSection::pH).orElse("");
         if (!open.isEmpty()) {
             page.say("The pH comes to " + (closed.isEmpty() ? "" : closed + " closed to the air and to ") + open
-                    + " at rest with it.");
+                    + " at rest with it, at the " + wish.temperature() + " of the tank.");
         }
     }
 

@@ -1,13 +1,17 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
 import evenwater.chemistry.verdict.Evidence;
+import evenwater.chemistry.verdict.Parameter;
 import evenwater.chemistry.verdict.Requirements;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 
 /**
@@ -24,4 +28,16 @@ record TankWish(
         UnaryOperator<Evidence> readings,
         WaterQuantity<Volume> volume,
         List<Compound> shelf,
-        OptionalDouble usualUncertainty) {}
+        OptionalDouble usualUncertainty) {
+
+    /** Of a tank whose temperature nobody states, as the verdict takes it. */
+    private static final WaterQuantity<Temperature> USUAL = WaterUnits.temperature(25, WaterUnits.CELSIUS);
+
+    /** Returns the temperature of the tank: the reading, or 25 °C. */
+    WaterQuantity<Temperature> temperature() {
+        return readings.apply(Evidence.none())
+                .known(Parameter.TEMPERATURE)
+                .map(Bounds::value)
+                .orElse(USUAL);
+    }
+}

@@ -73,13 +73,15 @@ final class UncertaintySection {
 
     void write(Page page) {
         page.gap()
-                .say("How sure is that? " + Draws.NUMBER + " draws of the readings with a standard uncertainty ("
-                        + report.inputs().stream().map(Uncertain::name).collect(Collectors.joining(", "))
-                        + "; of " + percent(wish.usualUncertainty().orElse(USUAL))
-                        + (wish.usualUncertainty().isPresent() ? "" : ", by own rule,")
-                        + " where a concentration states none), of doses (" + percent(OF_A_DOSE) + ") and volume ("
-                        + percent(OF_THE_VOLUME)
-                        + ", both by own rule), each through the whole chain; ± is the expanded uncertainty, k = 2.");
+                .say(
+                        "How sure is that? " + Draws.NUMBER + " draws of the readings with a standard uncertainty ("
+                                + report.inputs().stream().map(Uncertain::name).collect(Collectors.joining(", "))
+                                + "; of " + percent(wish.usualUncertainty().orElse(USUAL))
+                                + (wish.usualUncertainty().isPresent() ? "" : ", by own rule,")
+                                + " where a concentration states none), of doses (" + percent(OF_A_DOSE)
+                                + ") and volume ("
+                                + percent(OF_THE_VOLUME)
+                                + ", both by own rule), each through the whole chain; what a treatment takes out counts as exact. ± is the expanded uncertainty, k = 2.");
         List<Uncertain<?>> inputs = new ArrayList<>(report.inputs());
         Draws before = Draws.of(inputs, this::last);
         inputs.add(volume);

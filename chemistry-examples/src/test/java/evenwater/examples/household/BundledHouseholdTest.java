@@ -52,6 +52,9 @@ class BundledHouseholdTest {
                         "Not fit for planted tank with CO₂: GH 0.00894 to 0.00895 °dH: below 4 °dH",
                         "Change first: GH: put calcium and magnesium back",
                         "of potassium bicarbonate (1.74 level teaspoons ± 20 %)",
+                        "7.12 closed to the air and to 8.43 at rest with it, at the 25 °C of the tank",
+                        "index +0.49 in equilibrium with outdoor air",
+                        "what a treatment takes out counts as exact",
                         "Then: Undecided for planted tank with CO₂. Not measured, and no water is fit while they are unknown: chlorine,",
                         "KH 0.73 ± 0.07 °dKH 0 % 5.50 ± 0.28 °dKH 100 % 3 to 8 °dKH",
                         "Handling potassium bicarbonate",
@@ -121,5 +124,6 @@ class BundledHouseholdTest {
             assertTrue(help.out().contains(option), option);
         }
         assertFalse(help.out().contains("null"), help.out());
+        assertTrue(flat(help.out()).contains("such as '5 %'; if not stated, 5 %."), help.out());
     }
 }
