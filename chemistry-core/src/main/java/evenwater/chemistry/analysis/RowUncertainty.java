@@ -46,6 +46,9 @@ record RowUncertainty(double number, boolean isShare) {
         if (isShare && (kind == Kind.PH || kind == Kind.TEMPERATURE)) {
             throw problem(text, "a share of a pH or of a temperature has no meaning: state a number");
         }
+        if (isShare && number.value() / factor > 100) {
+            throw problem(text, "a share of more than 100 % of the reading says nothing");
+        }
         return Optional.of(new RowUncertainty(number.value() / factor / (isShare ? 100 : 1), isShare));
     }
 

@@ -302,4 +302,14 @@ class UncertainReportTest {
                 1e-12);
         Refused.argument("relative uncertainty must be from 0 to 1, but was 5.0", () -> report.uncertain(5));
     }
+
+    @Test
+    void aShareOfMoreThanTheReadingIsRefused() {
+        UnusableReportException refusal = assertThrows(
+                UnusableReportException.class,
+                () -> LabReport.read(List.of(new ReportRow(1, "KH", "5", "°dKH", "", "500 %")), ReportOptions.none()));
+        assertTrue(
+                refusal.getMessage().contains("a share of more than 100 % of the reading says nothing"),
+                refusal::getMessage);
+    }
 }

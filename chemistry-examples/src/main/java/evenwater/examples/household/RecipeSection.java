@@ -29,9 +29,11 @@ final class RecipeSection {
         page.heading("What to do about it");
         page.say(
                 "For " + wish.volume() + " of water (net, without gravel and what else stands in it) for " + kind.name()
-                        + ", from pure water and "
+                        + ", from the water behind the last stage"
+                        + (Recipes.pureShare(recipe) > 0 ? ", pure water" : "") + " and "
                         + wish.shelf().stream().map(Compound::name).collect(Collectors.joining(", "))
-                        + ": as little as brings it near the middle of the ranges, with calcium to magnesium from 2 to 5 by amount.");
+                        + ": as little as keeps the ranges, a tenth away from their ends if it can, hardness and alkalinity as near their middle as that allows, "
+                        + "with calcium to magnesium from 2 to 5 by amount.");
         page.gap();
         doses(page);
         recipe.conflicts().forEach(conflict -> page.item("cannot all be met: " + conflict.words()));

@@ -19,6 +19,11 @@ import picocli.CommandLine.Option;
 final class TankOptions {
 
     private static final double MOST_UNCERTAINTY = 0.5;
+    private static final double LEAST_LITRES = 0.001;
+    private static final double MOST_LITRES = 1e6;
+
+    /** In the usual unit of any parameter; more is a slip. */
+    private static final double MOST_READING = 1e6;
 
     /** What many keepers of soft water have at hand (common practice, no source). */
     private static final List<Compound> USUAL_SHELF = List.of(
@@ -72,8 +77,10 @@ final class TankOptions {
 
     private static WaterQuantity<Volume> volume(String text) {
         WaterQuantity<Volume> volume = House.option("--volume", () -> WaterUnits.parseVolume(text));
-        if (!(volume.getValue() > 0)) {
-            throw new UsageException("--volume: volume of the water must be positive, but was " + volume);
+        double litres = volume.in(WaterUnits.LITRE);
+        if (!(litres >= LEAST_LITRES && litres <= MOST_LITRES)) {
+            throw new UsageException(
+                    "--volume: volume of the water must be from 0.001 L to 1000000 L, but was " + volume);
         }
         return volume;
     }
@@ -120,9 +127,11 @@ final class TankOptions {
 
     private static <Q extends WaterQuantity<?>> UnaryOperator<Evidence> reading(Parameter<Q> parameter, String text) {
         Q value = parameter.parse(text);
-        if (parameter != Parameter.CARBONATE_HARDNESS && parameter.number(value) < 0) {
-            throw new IllegalArgumentException(parameter + " must not be negative, but was " + text);
+        if (!(Math.abs(parameter.number(value)) <= MOST_READING)) {
+            throw new IllegalArgumentException(
+                    parameter + " must be at most " + parameter.of(MOST_READING) + ", but was " + text);
         }
+        Evidence.none().with(parameter, value); // what cannot be evidence is refused with its option
         return evidence -> evidence.with(parameter, value);
     }
 }

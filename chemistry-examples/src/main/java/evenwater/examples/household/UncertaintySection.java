@@ -40,6 +40,8 @@ final class UncertaintySection {
     /** Of the net volume of a tank or a marked bucket (own rule). */
     private static final double OF_THE_VOLUME = 0.02;
 
+    private static final double ROUNDING = 1e-9;
+
     private static final Set<Parameter<?>> SHOWN = Set.of(
             Parameter.GENERAL_HARDNESS,
             Parameter.CARBONATE_HARDNESS,
@@ -89,8 +91,9 @@ final class UncertaintySection {
         Draws after = Draws.of(inputs, draw -> Recipes.treated(last(draw), recipe, dose -> factor(dose, draw)));
         page.gap().table(rows(before, after));
         page.say(
-                "\"Inside\" is the share of the draws that keep the range. Where a pH is neither in nor out, it hangs on the CO₂ of the "
-                        + "tank, which no reading of this water tells.");
+                "\"Inside\" is the share of the draws that keep the range; it is itself a range where a draw cannot tell, as with a pH "
+                        + "that hangs on the CO₂ of the tank. The draws leave out the error of the models, some 3 % of a conductivity, "
+                        + "and take rejections and leakage as exact.");
     }
 
     private Water last(Draw draw) {
@@ -123,12 +126,16 @@ final class UncertaintySection {
     }
 
     private static <Q extends WaterQuantity<?>> String said(Draws draws, Parameter<Q> parameter) {
-        return draws.result(parameter).map(UncertaintySection::said).orElse("");
+        return draws.result(parameter).map(result -> said(parameter, result)).orElse("");
     }
 
-    /** Without the coverage factor, which stands above the table, and the interval. */
-    private static String said(UncertainResult<?> result) {
-        return result.toText(Locale.ROOT).replaceFirst(",? (\\(k|without) .*", "");
+    /** Without the coverage factor, which stands above the table, and the interval; an uncertainty of rounding alone is none. */
+    private static <Q extends WaterQuantity<?>> String said(Parameter<Q> parameter, UncertainResult<Q> result) {
+        double value = parameter.number(result.mean());
+        boolean isRounding = parameter.number(result.standardUncertainty()) <= ROUNDING * Math.abs(value);
+        return isRounding
+                ? parameter.of(value).toText(Locale.ROOT, 4)
+                : result.toText(Locale.ROOT).replaceFirst(",? \\(k .*", "");
     }
 
     private static String inside(Conformance conformance, Requirement<?> requirement) {

@@ -267,7 +267,8 @@ class UnusableInputTest {
         assertEquals(2, Run.on(folder, csv, "--reading=nitrite=0.1 mg/L").exitCode(), "of what is not said");
         assertEquals(2, Run.on(folder, csv, "--reading=pH=NaN").exitCode());
         assertRefused(
-                "--volume: volume of the water must be positive, but was 0 L", Run.on(folder, csv, "--volume=0 L"));
+                "--volume: volume of the water must be from 0.001 L to 1000000 L, but was 0 L",
+                Run.on(folder, csv, "--volume=0 L"));
         assertRefused(
                 "--uncertainty: share must be from 0 % to 50 %, but was 80 %",
                 Run.on(folder, csv, "--uncertainty=80 %"));
