@@ -92,8 +92,7 @@ final class UncertaintySection {
         page.gap().table(rows(before, after));
         page.say(
                 "\"Inside\" is the share of the draws that keep the range; it is itself a range where a draw cannot tell, as with a pH "
-                        + "that hangs on the CO₂ of the tank. The draws leave out the error of the models, some 3 % of a conductivity, "
-                        + "and take rejections and leakage as exact.");
+                        + "that hangs on the CO₂ of the tank. The draws leave out the error of the models, some 3 % of a conductivity.");
     }
 
     private Water last(Draw draw) {

@@ -50,7 +50,8 @@ final class VerdictSection {
         page.heading("Is it right for the tank?");
         page.say((stages.last() == 0 ? "The source" : "The water behind the last stage")
                 + " against what kinds of tank ask for. These ranges are common practice without a source: take them as a start. The pH is "
-                + "that of a tank, whose water holds one to ten times the CO₂ of open air, or what is dosed.");
+                + "that of a tank, whose water holds one to ten times the CO₂ of open air, or what is dosed, "
+                + "at 25 °C unless --reading temperature says otherwise.");
         trust.doubt().ifPresent(page::say);
         harm(page);
         wish.kind().ifPresentOrElse(kind -> one(page, kind), () -> all(page));

@@ -262,7 +262,7 @@ class UnusableInputTest {
                 .err()
                 .startsWith("--reading: no parameter is named 'chlorin'"));
         assertRefused(
-                "--reading: nitrite must not be negative, but was -1 mg/L NO2",
+                "--reading: nitrite must not be negative, but was -1 mg/L NO₂",
                 Run.on(folder, csv, "--reading=nitrite=-1 mg/L NO2"));
         assertEquals(2, Run.on(folder, csv, "--reading=nitrite=0.1 mg/L").exitCode(), "of what is not said");
         assertEquals(2, Run.on(folder, csv, "--reading=pH=NaN").exitCode());
