@@ -41,6 +41,11 @@ public final class Evidence {
     private static final Set<Parameter<?>> MAY_BE_NEGATIVE =
             Set.of(Parameter.CARBONATE_HARDNESS, Parameter.TEMPERATURE);
 
+    private static final double MOST_PH = 14;
+
+    /** The fraction of un-ionised ammonia is stated to here, and no tank is warmer. */
+    private static final double MOST_CELSIUS = 50;
+
     private final Map<Parameter<?>, Bounds<?>> known;
     /** Waters at the ends of what is open; none where readings alone are known. */
     private final List<Water> waters;
@@ -181,7 +186,7 @@ public final class Evidence {
      * @param parameter what was measured
      * @param value the reading; goes before what was known; of anything but alkalinity and temperature 0 or more
      * @return the evidence
-     * @throws IllegalArgumentException if it is negative
+     * @throws IllegalArgumentException if it is negative, or a pH is above 14 or a temperature above 50 °C
      */
     public <Q extends WaterQuantity<?>> Evidence with(Parameter<Q> parameter, Q value) {
         Objects.requireNonNull(value, "value");
@@ -195,7 +200,7 @@ public final class Evidence {
      * @param parameter what was measured
      * @param may the range; goes before what was known; of anything but alkalinity and temperature 0 or more
      * @return the evidence
-     * @throws IllegalArgumentException if it begins below 0
+     * @throws IllegalArgumentException if it begins below 0, or a pH is above 14 or a temperature above 50 °C
      * @see #with(Parameter, WaterQuantity)
      */
     public <Q extends WaterQuantity<?>> Evidence with(Parameter<Q> parameter, Bounds<Q> may) {
@@ -205,11 +210,21 @@ public final class Evidence {
         if (!MAY_BE_NEGATIVE.contains(parameter) && parameter.number(may.low()) < 0) {
             throw new IllegalArgumentException(parameter + " must not be negative, but was " + may.low());
         }
+        requireAtMost(Parameter.PH, MOST_PH, parameter, may);
+        requireAtMost(Parameter.TEMPERATURE, MOST_CELSIUS, parameter, may);
         Map<Parameter<?>, Bounds<?>> more = new LinkedHashMap<>(known);
         more.put(parameter, may);
         // the pH of a tank follows from the alkalinity: with another one than the waters have, it has to be measured
         boolean contradictsWaters = parameter == Parameter.CARBONATE_HARDNESS;
         return new Evidence(more, contradictsWaters ? List.of() : waters, topics, handling);
+    }
+
+    private static <Q extends WaterQuantity<?>> void requireAtMost(
+            Parameter<?> limited, double most, Parameter<Q> parameter, Bounds<Q> may) {
+        if (parameter == limited && !(parameter.number(may.high()) <= most)) {
+            throw new IllegalArgumentException(
+                    parameter + " must be at most " + parameter.of(most) + ", but was " + may.high());
+        }
     }
 
     /**

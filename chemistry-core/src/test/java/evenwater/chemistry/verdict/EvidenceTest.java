@@ -238,4 +238,13 @@ class EvidenceTest {
         assertTrue(evidence.topics().contains(CautionTopic.DOSE));
         assertTrue(evidence.handling().get(0).text().startsWith("Chloramine sets free "));
     }
+
+    @Test
+    void aReadingThatNoWaterHasIsNoEvidence() {
+        Refused.argument(
+                "pH must be at most 14, but was 15", () -> Evidence.none().with(Parameter.PH, Parameter.PH.of(15)));
+        Refused.argument(
+                "temperature must be at most 50 °C, but was 300 °C",
+                () -> Evidence.none().with(Parameter.TEMPERATURE, Parameter.TEMPERATURE.of(300)));
+    }
 }
