@@ -1,0 +1,5 @@
+/** Problem sheets with worked answers, for teachers. */
+module evenwater.lessons {
+    requires transitive evenwater.chemistry;
+    requires static org.jspecify; // annotations only
+}
