@@ -1,12 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.kernel.ExactUnits.IMPERIAL_GALLON_IN_1E_5_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-import static evenwater.chemistry.quantity.MolarMasses.BICARBONATE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_CARBONATE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_OXIDE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -21,31 +14,45 @@ import javax.measure.Unit;
 public final class Alkalinity extends WaterQuantity<Alkalinity> {
 
     /** Milliequivalent of acid per litre (mval/L). */
-    public static final Unit<Alkalinity> MILLIEQUIVALENT_PER_LITRE = scale("meq/L", "meq/L", 1, 1);
+    public static final Unit<Alkalinity> MILLIEQUIVALENT_PER_LITRE = scale("meq/L", "meq/L", Definition.ONE);
 
     /** Millimole of acid per litre: the acid capacity to pH 4.3 of ISO 9963-1, the same size as meq/L. */
-    public static final Unit<Alkalinity> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", 1, 1);
+    public static final Unit<Alkalinity> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", Definition.ONE);
 
     /** Milligram per litre expressed as CaCO₃, one of which takes up two acids. */
     public static final Unit<Alkalinity> MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE =
-            scale("mg/L CaCO3", "", 2_0000, CALCIUM_CARBONATE);
+            scale("mg/L CaCO3", "", Definition.under(Factor.CALCIUM_CARBONATE).times(Factor.CHARGE_TWO));
 
     /** Milligram per litre expressed as HCO₃⁻. */
-    public static final Unit<Alkalinity> MILLIGRAM_PER_LITRE_BICARBONATE = scale("mg/L HCO3", "", 1_0000, BICARBONATE);
+    public static final Unit<Alkalinity> MILLIGRAM_PER_LITRE_BICARBONATE =
+            scale("mg/L HCO3", "", Definition.under(Factor.BICARBONATE).times(1, "meq", "mmol"));
 
     /** Degree of carbonate hardness, the KH of aquarists: alkalinity equal to 10 mg of CaO per litre (common practice). */
-    public static final Unit<Alkalinity> DEGREE_OF_CARBONATE_HARDNESS = scale("°dKH", "", 20_0000, CALCIUM_OXIDE);
+    public static final Unit<Alkalinity> DEGREE_OF_CARBONATE_HARDNESS = scale(
+            "°dKH",
+            "",
+            Definition.of(Factor.DEGREE_OF_CARBONATE_HARDNESS, Factor.CALCIUM_OXIDE)
+                    .times(Factor.CHARGE_TWO));
 
     /** French degree of alkalinity (TAC): 10 mg of CaCO₃ per litre. */
-    public static final Unit<Alkalinity> FRENCH_DEGREE = scale("°fH", "", 20_0000, CALCIUM_CARBONATE);
+    public static final Unit<Alkalinity> FRENCH_DEGREE = scale(
+            "°fH",
+            "",
+            Definition.of(Factor.FRENCH_DEGREE, Factor.CALCIUM_CARBONATE).times(Factor.CHARGE_TWO));
 
     /** English degree of alkalinity: one grain of CaCO₃ per imperial gallon. */
-    public static final Unit<Alkalinity> ENGLISH_DEGREE =
-            scale("°e", "", GRAIN_IN_1E_5_MILLIGRAM * 2_0000, IMPERIAL_GALLON_IN_1E_5_LITRE * CALCIUM_CARBONATE);
+    public static final Unit<Alkalinity> ENGLISH_DEGREE = scale(
+            "°e",
+            "",
+            Definition.of(Factor.GRAIN, Factor.IMPERIAL_GALLON, Factor.CALCIUM_CARBONATE)
+                    .times(Factor.CHARGE_TWO));
 
     /** Grain per US gallon expressed as CaCO₃. */
-    public static final Unit<Alkalinity> GRAIN_PER_US_GALLON =
-            scale("gpg", "", GRAIN_IN_1E_5_MILLIGRAM * 2_0000_0000, US_GALLON_IN_1E_9_LITRE * CALCIUM_CARBONATE);
+    public static final Unit<Alkalinity> GRAIN_PER_US_GALLON = scale(
+            "gpg",
+            "",
+            Definition.of(Factor.GRAIN, Factor.US_GALLON, Factor.CALCIUM_CARBONATE)
+                    .times(Factor.CHARGE_TWO));
 
     private Alkalinity(double value, Unit<Alkalinity> unit) {
         super(value, unit, Alkalinity.class, Coherent.MOLE_PER_CUBIC_METRE);
@@ -110,8 +117,8 @@ public final class Alkalinity extends WaterQuantity<Alkalinity> {
         return new Alkalinity(value, unit);
     }
 
-    private static Unit<Alkalinity> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(Alkalinity.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<Alkalinity> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(Alkalinity.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

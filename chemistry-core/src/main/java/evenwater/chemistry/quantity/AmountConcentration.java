@@ -17,19 +17,22 @@ import javax.measure.Unit;
 public final class AmountConcentration extends WaterQuantity<AmountConcentration> {
 
     /** Mole per litre. */
-    public static final Unit<AmountConcentration> MOLE_PER_LITRE = scale("mol/L", "mol/L", 1000, 1);
+    public static final Unit<AmountConcentration> MOLE_PER_LITRE =
+            scale("mol/L", "mol/L", Definition.ONE.times(1000, "mmol", "mol"));
 
     /** Millimole per litre. */
-    public static final Unit<AmountConcentration> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", 1, 1);
+    public static final Unit<AmountConcentration> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", Definition.ONE);
 
     /** Micromole per litre. */
-    public static final Unit<AmountConcentration> MICROMOLE_PER_LITRE = scale("µmol/L", "umol/L", 1, 1000);
+    public static final Unit<AmountConcentration> MICROMOLE_PER_LITRE =
+            scale("µmol/L", "umol/L", Definition.ONE.over(1000, "µmol", "mmol"));
 
     /** Nanomole per litre. */
-    public static final Unit<AmountConcentration> NANOMOLE_PER_LITRE = scale("nmol/L", "nmol/L", 1, 1000_000);
+    public static final Unit<AmountConcentration> NANOMOLE_PER_LITRE =
+            scale("nmol/L", "nmol/L", Definition.ONE.over(1000_000, "nmol", "mmol"));
 
     /** Mole per cubic metre; the same size as mmol/L. */
-    public static final Unit<AmountConcentration> MOLE_PER_CUBIC_METRE = scale("mol/m³", "mol/m3", 1, 1);
+    public static final Unit<AmountConcentration> MOLE_PER_CUBIC_METRE = scale("mol/m³", "mol/m3", Definition.ONE);
 
     /**
      * Returns a mass of a basis per volume as a unit of amount: what a substance uses to make "mg/L N" of nitrate.
@@ -141,8 +144,8 @@ public final class AmountConcentration extends WaterQuantity<AmountConcentration
         return new AmountConcentration(value, unit);
     }
 
-    private static Unit<AmountConcentration> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(AmountConcentration.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<AmountConcentration> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(AmountConcentration.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

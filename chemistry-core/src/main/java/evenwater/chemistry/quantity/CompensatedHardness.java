@@ -1,10 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_CARBONATE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_OXIDE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -21,14 +16,15 @@ public final class CompensatedHardness extends WaterQuantity<CompensatedHardness
 
     /** Grain of CaCO₃ per US gallon, the gpg of the softening trade. */
     public static final Unit<CompensatedHardness> GRAIN_PER_US_GALLON =
-            scale("gpg", "", GRAIN_IN_1E_5_MILLIGRAM * 1_0000_0000, US_GALLON_IN_1E_9_LITRE * CALCIUM_CARBONATE);
+            scale("gpg", "", Definition.of(Factor.GRAIN, Factor.US_GALLON, Factor.CALCIUM_CARBONATE));
 
     /** Milligram per litre expressed as CaCO₃; the "ppm" of the trade. */
     public static final Unit<CompensatedHardness> MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE =
-            scale("mg/L CaCO3", "", 1_0000, CALCIUM_CARBONATE);
+            scale("mg/L CaCO3", "", Definition.under(Factor.CALCIUM_CARBONATE));
 
     /** German degree: 10 mg of CaO per litre (DIN 38409-6, from memory). */
-    public static final Unit<CompensatedHardness> GERMAN_DEGREE = scale("°dH", "", 10_0000, CALCIUM_OXIDE);
+    public static final Unit<CompensatedHardness> GERMAN_DEGREE =
+            scale("°dH", "", Definition.of(Factor.GERMAN_DEGREE, Factor.CALCIUM_OXIDE));
 
     private CompensatedHardness(double value, Unit<CompensatedHardness> unit) {
         super(value, unit, CompensatedHardness.class, Coherent.MOLE_PER_CUBIC_METRE);
@@ -95,8 +91,8 @@ public final class CompensatedHardness extends WaterQuantity<CompensatedHardness
         return new CompensatedHardness(value, unit);
     }
 
-    private static Unit<CompensatedHardness> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(CompensatedHardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<CompensatedHardness> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(CompensatedHardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

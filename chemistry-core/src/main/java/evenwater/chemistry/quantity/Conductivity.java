@@ -12,16 +12,19 @@ import javax.measure.Unit;
 public final class Conductivity extends WaterQuantity<Conductivity> {
 
     /** Microsiemens per centimetre, the usual unit for fresh water. */
-    public static final Unit<Conductivity> MICROSIEMENS_PER_CENTIMETRE = scale("µS/cm", "uS/cm", 1, 1_0000);
+    public static final Unit<Conductivity> MICROSIEMENS_PER_CENTIMETRE =
+            scale("µS/cm", "uS/cm", Definition.ONE.over(1000_000, "µS", "S").times(100, "cm", "m"));
 
     /** Millisiemens per centimetre. */
-    public static final Unit<Conductivity> MILLISIEMENS_PER_CENTIMETRE = scale("mS/cm", "mS/cm", 1, 10);
+    public static final Unit<Conductivity> MILLISIEMENS_PER_CENTIMETRE =
+            scale("mS/cm", "mS/cm", Definition.ONE.over(1000, "mS", "S").times(100, "cm", "m"));
 
     /** Millisiemens per metre. */
-    public static final Unit<Conductivity> MILLISIEMENS_PER_METRE = scale("mS/m", "mS/m", 1, 1000);
+    public static final Unit<Conductivity> MILLISIEMENS_PER_METRE =
+            scale("mS/m", "mS/m", Definition.ONE.over(1000, "mS", "S"));
 
     /** Siemens per metre. */
-    public static final Unit<Conductivity> SIEMENS_PER_METRE = scale("S/m", "S/m", 1, 1);
+    public static final Unit<Conductivity> SIEMENS_PER_METRE = scale("S/m", "S/m", Definition.ONE);
 
     private Conductivity(double value, Unit<Conductivity> unit) {
         super(value, unit, Conductivity.class, Coherent.SIEMENS_PER_METRE);
@@ -86,8 +89,8 @@ public final class Conductivity extends WaterQuantity<Conductivity> {
         return new Conductivity(value, unit);
     }
 
-    private static Unit<Conductivity> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(Conductivity.class, Coherent.SIEMENS_PER_METRE, symbol, ucumCode, num, den);
+    private static Unit<Conductivity> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(Conductivity.class, Coherent.SIEMENS_PER_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -14,16 +14,20 @@ import javax.measure.Unit;
 public final class EquivalentConcentration extends WaterQuantity<EquivalentConcentration> {
 
     /** Equivalent per litre. */
-    public static final Unit<EquivalentConcentration> EQUIVALENT_PER_LITRE = scale("eq/L", "eq/L", 1000, 1);
+    public static final Unit<EquivalentConcentration> EQUIVALENT_PER_LITRE =
+            scale("eq/L", "eq/L", Definition.ONE.times(1000, "meq", "eq"));
 
     /** Milliequivalent per litre. */
-    public static final Unit<EquivalentConcentration> MILLIEQUIVALENT_PER_LITRE = scale("meq/L", "meq/L", 1, 1);
+    public static final Unit<EquivalentConcentration> MILLIEQUIVALENT_PER_LITRE =
+            scale("meq/L", "meq/L", Definition.ONE);
 
     /** Microequivalent per litre. */
-    public static final Unit<EquivalentConcentration> MICROEQUIVALENT_PER_LITRE = scale("µeq/L", "ueq/L", 1, 1000);
+    public static final Unit<EquivalentConcentration> MICROEQUIVALENT_PER_LITRE =
+            scale("µeq/L", "ueq/L", Definition.ONE.over(1000, "µeq", "meq"));
 
     /** Equivalent per cubic metre; the same size as meq/L. */
-    public static final Unit<EquivalentConcentration> EQUIVALENT_PER_CUBIC_METRE = scale("eq/m³", "eq/m3", 1, 1);
+    public static final Unit<EquivalentConcentration> EQUIVALENT_PER_CUBIC_METRE =
+            scale("eq/m³", "eq/m3", Definition.ONE);
 
     private EquivalentConcentration(double value, Unit<EquivalentConcentration> unit) {
         super(value, unit, EquivalentConcentration.class, Coherent.MOLE_PER_CUBIC_METRE);
@@ -90,8 +94,9 @@ public final class EquivalentConcentration extends WaterQuantity<EquivalentConce
         return new EquivalentConcentration(value, unit);
     }
 
-    private static Unit<EquivalentConcentration> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(EquivalentConcentration.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<EquivalentConcentration> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(
+                EquivalentConcentration.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -12,10 +12,11 @@ import javax.measure.Unit;
 public final class EquivalentMass extends WaterQuantity<EquivalentMass> {
 
     /** Gram per equivalent. */
-    public static final Unit<EquivalentMass> GRAM_PER_EQUIVALENT = scale("g/eq", "g/eq", 1, 1000);
+    public static final Unit<EquivalentMass> GRAM_PER_EQUIVALENT =
+            scale("g/eq", "g/eq", Definition.under(Factor.GRAMS));
 
     /** Kilogram per equivalent. */
-    public static final Unit<EquivalentMass> KILOGRAM_PER_EQUIVALENT = scale("kg/eq", "kg/eq", 1, 1);
+    public static final Unit<EquivalentMass> KILOGRAM_PER_EQUIVALENT = scale("kg/eq", "kg/eq", Definition.ONE);
 
     private EquivalentMass(double value, Unit<EquivalentMass> unit) {
         super(value, unit, EquivalentMass.class, Coherent.KILOGRAM_PER_MOLE);
@@ -82,8 +83,8 @@ public final class EquivalentMass extends WaterQuantity<EquivalentMass> {
         return new EquivalentMass(value, unit);
     }
 
-    private static Unit<EquivalentMass> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(EquivalentMass.class, Coherent.KILOGRAM_PER_MOLE, symbol, ucumCode, num, den);
+    private static Unit<EquivalentMass> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(EquivalentMass.class, Coherent.KILOGRAM_PER_MOLE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -1,9 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.CUBIC_FOOT_IN_1E_9_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_CARBONATE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -16,15 +12,24 @@ import javax.measure.Unit;
 public final class ExchangeCapacity extends WaterQuantity<ExchangeCapacity> {
 
     /** Equivalent per litre of resin. */
-    public static final Unit<ExchangeCapacity> EQUIVALENT_PER_LITRE = scale("eq/L", "eq/L", 1000, 1);
+    public static final Unit<ExchangeCapacity> EQUIVALENT_PER_LITRE =
+            scale("eq/L", "eq/L", Definition.ONE.times(1000, "meq", "eq"));
 
     /** Kilograin of hardness as CaCO₃ per cubic foot of resin. */
     public static final Unit<ExchangeCapacity> KILOGRAIN_PER_CUBIC_FOOT = scale(
-            "kgr/ft³", "", GRAIN_IN_1E_5_MILLIGRAM * 200_000_000_000L, CUBIC_FOOT_IN_1E_9_LITRE * CALCIUM_CARBONATE);
+            "kgr/ft³",
+            "",
+            Definition.of(Factor.KILOGRAIN)
+                    .times(Factor.GRAIN)
+                    .over(Factor.CUBIC_FOOT)
+                    .over(Factor.CALCIUM_CARBONATE)
+                    .times(Factor.CHARGE_TWO));
 
     /** Gram of hardness as CaCO₃ per litre of resin. */
-    public static final Unit<ExchangeCapacity> GRAM_PER_LITRE_CALCIUM_CARBONATE =
-            scale("g/L CaCO3", "", 2000_0000, CALCIUM_CARBONATE);
+    public static final Unit<ExchangeCapacity> GRAM_PER_LITRE_CALCIUM_CARBONATE = scale(
+            "g/L CaCO3",
+            "",
+            Definition.of(Factor.MILLIGRAMS, Factor.CALCIUM_CARBONATE).times(Factor.CHARGE_TWO));
 
     private ExchangeCapacity(double value, Unit<ExchangeCapacity> unit) {
         super(value, unit, ExchangeCapacity.class, Coherent.MOLE_PER_CUBIC_METRE);
@@ -91,8 +96,8 @@ public final class ExchangeCapacity extends WaterQuantity<ExchangeCapacity> {
         return new ExchangeCapacity(value, unit);
     }
 
-    private static Unit<ExchangeCapacity> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(ExchangeCapacity.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<ExchangeCapacity> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(ExchangeCapacity.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -1,8 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.IMPERIAL_GALLON_IN_1E_5_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -15,28 +12,34 @@ import javax.measure.Unit;
 public final class FlowRate extends WaterQuantity<FlowRate> {
 
     /** Litre per minute. */
-    public static final Unit<FlowRate> LITRE_PER_MINUTE = scale("L/min", "L/min", 1, 60_000);
+    public static final Unit<FlowRate> LITRE_PER_MINUTE =
+            scale("L/min", "L/min", Definition.under(Factor.SECONDS, Factor.LITRES));
 
     /** Litre per hour. */
-    public static final Unit<FlowRate> LITRE_PER_HOUR = scale("L/h", "L/h", 1, 3600_000);
+    public static final Unit<FlowRate> LITRE_PER_HOUR =
+            scale("L/h", "L/h", Definition.under(Factor.MINUTES, Factor.SECONDS, Factor.LITRES));
 
     /** Cubic metre per hour. */
-    public static final Unit<FlowRate> CUBIC_METRE_PER_HOUR = scale("m³/h", "m3/h", 1, 3600);
+    public static final Unit<FlowRate> CUBIC_METRE_PER_HOUR =
+            scale("m³/h", "m3/h", Definition.of(Factor.LITRES, Factor.MINUTES, Factor.SECONDS, Factor.LITRES));
 
     /** US gallon per minute. */
     public static final Unit<FlowRate> US_GALLON_PER_MINUTE =
-            scale("gal(US)/min", "[gal_us]/min", US_GALLON_IN_1E_9_LITRE, 60_000_000_000_000L);
+            scale("gal(US)/min", "[gal_us]/min", Definition.of(Factor.US_GALLON, Factor.SECONDS, Factor.LITRES));
 
     /** Imperial gallon per minute. */
     public static final Unit<FlowRate> IMPERIAL_GALLON_PER_MINUTE =
-            scale("gal(imp)/min", "[gal_br]/min", IMPERIAL_GALLON_IN_1E_5_LITRE, 6_000_000_000L);
+            scale("gal(imp)/min", "[gal_br]/min", Definition.of(Factor.IMPERIAL_GALLON, Factor.SECONDS, Factor.LITRES));
 
     /** US gallon per day. */
-    public static final Unit<FlowRate> US_GALLON_PER_DAY =
-            scale("gal(US)/d", "[gal_us]/d", US_GALLON_IN_1E_9_LITRE, 86_400_000_000_000_000L);
+    public static final Unit<FlowRate> US_GALLON_PER_DAY = scale(
+            "gal(US)/d",
+            "[gal_us]/d",
+            Definition.of(Factor.US_GALLON, Factor.HOURS, Factor.MINUTES, Factor.SECONDS, Factor.LITRES));
 
     /** Litre per day. */
-    public static final Unit<FlowRate> LITRE_PER_DAY = scale("L/d", "L/d", 1, 86_400_000);
+    public static final Unit<FlowRate> LITRE_PER_DAY =
+            scale("L/d", "L/d", Definition.under(Factor.HOURS, Factor.MINUTES, Factor.SECONDS, Factor.LITRES));
 
     private FlowRate(double value, Unit<FlowRate> unit) {
         super(value, unit, FlowRate.class, Coherent.CUBIC_METRE_PER_SECOND);
@@ -101,8 +104,8 @@ public final class FlowRate extends WaterQuantity<FlowRate> {
         return new FlowRate(value, unit);
     }
 
-    private static Unit<FlowRate> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(FlowRate.class, Coherent.CUBIC_METRE_PER_SECOND, symbol, ucumCode, num, den);
+    private static Unit<FlowRate> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(FlowRate.class, Coherent.CUBIC_METRE_PER_SECOND, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -1,11 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.kernel.ExactUnits.IMPERIAL_GALLON_IN_1E_5_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_CARBONATE;
-import static evenwater.chemistry.quantity.MolarMasses.CALCIUM_OXIDE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -21,34 +15,38 @@ import javax.measure.Unit;
 public final class Hardness extends WaterQuantity<Hardness> {
 
     /** Millimole of alkaline earths per litre; the unit of ISO 6059. */
-    public static final Unit<Hardness> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", 1, 1);
+    public static final Unit<Hardness> MILLIMOLE_PER_LITRE = scale("mmol/L", "mmol/L", Definition.ONE);
 
     /** Mole of alkaline earths per cubic metre; the same size as mmol/L. */
-    public static final Unit<Hardness> MOLE_PER_CUBIC_METRE = scale("mol/m³", "mol/m3", 1, 1);
+    public static final Unit<Hardness> MOLE_PER_CUBIC_METRE = scale("mol/m³", "mol/m3", Definition.ONE);
 
     /** Milliequivalent per litre (mval/L): half a millimole of a double-charged ion. */
-    public static final Unit<Hardness> MILLIEQUIVALENT_PER_LITRE = scale("meq/L", "", 1, 2);
+    public static final Unit<Hardness> MILLIEQUIVALENT_PER_LITRE =
+            scale("meq/L", "", Definition.under(Factor.CHARGE_TWO));
 
     /** Milligram per litre expressed as CaCO₃; the "ppm" of the trade. */
     public static final Unit<Hardness> MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE =
-            scale("mg/L CaCO3", "", 1_0000, CALCIUM_CARBONATE);
+            scale("mg/L CaCO3", "", Definition.under(Factor.CALCIUM_CARBONATE));
 
     /** Milligram per litre expressed as CaO. */
-    public static final Unit<Hardness> MILLIGRAM_PER_LITRE_CALCIUM_OXIDE = scale("mg/L CaO", "", 1_0000, CALCIUM_OXIDE);
+    public static final Unit<Hardness> MILLIGRAM_PER_LITRE_CALCIUM_OXIDE =
+            scale("mg/L CaO", "", Definition.under(Factor.CALCIUM_OXIDE));
 
     /** German degree: 10 mg of CaO per litre (DIN 38409-6, from memory). */
-    public static final Unit<Hardness> GERMAN_DEGREE = scale("°dH", "", 10_0000, CALCIUM_OXIDE);
+    public static final Unit<Hardness> GERMAN_DEGREE =
+            scale("°dH", "", Definition.of(Factor.GERMAN_DEGREE, Factor.CALCIUM_OXIDE));
 
     /** French degree: 10 mg of CaCO₃ per litre. */
-    public static final Unit<Hardness> FRENCH_DEGREE = scale("°fH", "", 10_0000, CALCIUM_CARBONATE);
+    public static final Unit<Hardness> FRENCH_DEGREE =
+            scale("°fH", "", Definition.of(Factor.FRENCH_DEGREE, Factor.CALCIUM_CARBONATE));
 
     /** English (Clark) degree: one grain of CaCO₃ per imperial gallon. */
     public static final Unit<Hardness> ENGLISH_DEGREE =
-            scale("°e", "", GRAIN_IN_1E_5_MILLIGRAM * 1_0000, IMPERIAL_GALLON_IN_1E_5_LITRE * CALCIUM_CARBONATE);
+            scale("°e", "", Definition.of(Factor.GRAIN, Factor.IMPERIAL_GALLON, Factor.CALCIUM_CARBONATE));
 
     /** Grain of CaCO₃ per US gallon, the gpg of the softening trade. */
     public static final Unit<Hardness> GRAIN_PER_US_GALLON =
-            scale("gpg", "", GRAIN_IN_1E_5_MILLIGRAM * 1_0000_0000, US_GALLON_IN_1E_9_LITRE * CALCIUM_CARBONATE);
+            scale("gpg", "", Definition.of(Factor.GRAIN, Factor.US_GALLON, Factor.CALCIUM_CARBONATE));
 
     private Hardness(double value, Unit<Hardness> unit) {
         super(value, unit, Hardness.class, Coherent.MOLE_PER_CUBIC_METRE);
@@ -113,8 +111,8 @@ public final class Hardness extends WaterQuantity<Hardness> {
         return new Hardness(value, unit);
     }
 
-    private static Unit<Hardness> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<Hardness> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -1,5 +1,8 @@
 package evenwater.chemistry.quantity;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -17,7 +20,7 @@ import tech.units.indriya.function.RationalNumber;
 import tech.units.indriya.unit.TransformedUnit;
 
 /**
- * A unit of one kind of quantity: its kind, its symbol and its exact size, {@code base = (value + offset) · num / (den · divisor)}.
+ * A unit of one kind of quantity: its kind, its symbol and its exact size, {@code base = (value + offset) · definition / divisor}.
  *
  * <p>What people hold is {@link #unit}, an indriya {@code TransformedUnit} whose parent is this scale and whose converter is an
  * identity of our own: indriya converts, multiplies and prints it like one of its own, and {@link #of} finds kind and factor behind
@@ -35,8 +38,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
     final Unit<Q> unit;
     private final String ucumCode;
     final Coherent coherent;
-    private final long num;
-    private final long den;
+    private final Definition definition;
     /** A molar mass where a mass is a unit of amount, else 1. */
     final double divisor;
     /** What is weighed where a mass is a unit of amount, else empty. */
@@ -48,8 +50,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
             String symbol,
             String ucumCode,
             Coherent coherent,
-            long num,
-            long den,
+            Definition definition,
             double divisor,
             String basis,
             double offset) {
@@ -58,11 +59,10 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         this.symbol = symbol;
         this.ucumCode = ucumCode;
         this.coherent = coherent;
-        this.num = num;
-        this.den = den;
+        this.definition = definition;
         this.divisor = divisor;
         this.basis = basis;
-        this.toBase = (double) num / den / divisor;
+        this.toBase = (double) definition.num / definition.den / divisor;
         this.offset = offset;
         // A null system unit makes the shell ask its parent, so that indriya's own units stay unloaded until someone
         // asks.
@@ -76,8 +76,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         this.symbol = foreign.toString();
         this.ucumCode = "";
         this.coherent = coherent;
-        this.num = 1;
-        this.den = 1;
+        this.definition = Definition.ONE;
         this.divisor = 1 / toBase;
         this.basis = "";
         this.toBase = toBase;
@@ -85,16 +84,16 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
         this.unit = foreign;
     }
 
-    /** Makes a unit of {@code num / den} coherent units. */
+    /** Makes a unit of so many coherent units. */
     static <Q extends Quantity<Q>> Unit<Q> unit(
-            Class<?> kind, Coherent coherent, String symbol, String ucumCode, long num, long den) {
-        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, "", 0).unit;
+            Class<?> kind, Coherent coherent, String symbol, String ucumCode, Definition definition) {
+        return new KindScale<Q>(kind, symbol, ucumCode, coherent, definition, 1, "", 0).unit;
     }
 
-    /** Makes a unit with another zero: {@code base = (value + offset) · num / (den · divisor)}. */
+    /** Makes a unit with another zero: {@code base = (value + offset) · definition}. */
     static <Q extends Quantity<Q>> Unit<Q> shiftedUnit(
-            Class<?> kind, Coherent coherent, String symbol, String ucumCode, long num, long den, double offset) {
-        return new KindScale<Q>(kind, symbol, ucumCode, coherent, num, den, 1, "", offset).unit;
+            Class<?> kind, Coherent coherent, String symbol, String ucumCode, Definition definition, double offset) {
+        return new KindScale<Q>(kind, symbol, ucumCode, coherent, definition, 1, "", offset).unit;
     }
 
     /** Makes a mass per volume, this scale, a unit of amount: one of it is {@code mass / gramsPerMole}. */
@@ -104,8 +103,7 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
                         symbol + " " + weighed,
                         "",
                         Coherent.MOLE_PER_CUBIC_METRE,
-                        num * 1000, // g/L over g/mol is mol/L, 1000 mol/m³
-                        den,
+                        definition.times(1000, "mmol", "mol"), // g/L over g/mol is mol/L, 1000 mol/m³
                         gramsPerMole * divisor,
                         weighed,
                         0)
@@ -184,6 +182,36 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
                 : "";
     }
 
+    /** The factors that lead from this unit to the coherent one, as people write them. */
+    List<ConversionFactor> factors() {
+        List<ConversionFactor> factors = new ArrayList<>();
+        if (isForeign()) {
+            factors.add(new ConversionFactor(
+                    BigDecimal.valueOf(toBase), coherent.unit().toString(), symbol, false));
+        } else {
+            definition.links().forEach(link -> factors.add(ConversionFactor.of(link)));
+        }
+        return divisor == 1 || isForeign() ? factors : weighed(factors);
+    }
+
+    /** Milligrams are divided by mg/mmol, any other mass by g/mol. */
+    private List<ConversionFactor> weighed(List<ConversionFactor> factors) {
+        ConversionFactor toMillimoles = factors.remove(factors.size() - 1); // from moles, see amountUnit
+        ConversionFactor milligrams = ConversionFactor.of(new Definition.Link(Factor.MILLIGRAMS, true));
+        BigDecimal molarMass = BigDecimal.valueOf(divisor);
+        if (!factors.isEmpty() && factors.get(factors.size() - 1).equals(milligrams)) {
+            factors.set(factors.size() - 1, new ConversionFactor(molarMass, "mg " + basis, "mmol", true));
+        } else {
+            factors.add(new ConversionFactor(molarMass, "g " + basis, "mol", true));
+            factors.add(toMillimoles);
+        }
+        return factors;
+    }
+
+    private boolean isForeign() {
+        return !(unit instanceof TransformedUnit<?> shell && shell.getParentUnit() == this);
+    }
+
     /** "ExchangeCapacity" reads "exchange capacity" in messages. */
     static String nameOf(Class<?> kind) {
         StringBuilder words = new StringBuilder();
@@ -204,8 +232,8 @@ final class KindScale<Q extends Quantity<Q>> extends AbstractUnit<Q> {
 
     @Override
     public UnitConverter getSystemConverter() {
-        UnitConverter factor = MultiplyConverter.ofRational(
-                RationalNumber.of(num, den).multiply(RationalNumber.of(divisor).reciprocal()));
+        UnitConverter factor = MultiplyConverter.ofRational(RationalNumber.of(definition.num, definition.den)
+                .multiply(RationalNumber.of(divisor).reciprocal()));
         return offset == 0 ? factor : factor.concatenate(new AddConverter(RationalNumber.of(offset)));
     }
 

@@ -1,9 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.kernel.ExactUnits.POUND_IN_1E_5_GRAM;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -19,30 +15,34 @@ import javax.measure.quantity.Dimensionless;
 public final class MassConcentration extends WaterQuantity<MassConcentration> {
 
     /** Gram per litre. */
-    public static final Unit<MassConcentration> GRAM_PER_LITRE = scale("g/L", "g/L", 1, 1);
+    public static final Unit<MassConcentration> GRAM_PER_LITRE = scale("g/L", "g/L", Definition.ONE);
 
     /** Milligram per litre. */
-    public static final Unit<MassConcentration> MILLIGRAM_PER_LITRE = scale("mg/L", "mg/L", 1, 1000);
+    public static final Unit<MassConcentration> MILLIGRAM_PER_LITRE =
+            scale("mg/L", "mg/L", Definition.under(Factor.MILLIGRAMS));
 
     /** Microgram per litre. */
-    public static final Unit<MassConcentration> MICROGRAM_PER_LITRE = scale("µg/L", "ug/L", 1, 1000_000);
+    public static final Unit<MassConcentration> MICROGRAM_PER_LITRE =
+            scale("µg/L", "ug/L", Definition.under(Factor.MICROGRAMS, Factor.MILLIGRAMS));
 
     /** Kilogram per litre, as densities are stated. */
-    public static final Unit<MassConcentration> KILOGRAM_PER_LITRE = scale("kg/L", "kg/L", 1000, 1);
+    public static final Unit<MassConcentration> KILOGRAM_PER_LITRE =
+            scale("kg/L", "kg/L", Definition.ONE.times(Factor.GRAMS));
 
     /** Kilogram per cubic metre; the same size as g/L. */
-    public static final Unit<MassConcentration> KILOGRAM_PER_CUBIC_METRE = scale("kg/m³", "kg/m3", 1, 1);
+    public static final Unit<MassConcentration> KILOGRAM_PER_CUBIC_METRE = scale("kg/m³", "kg/m3", Definition.ONE);
 
     /** Milligram per cubic metre; the same size as µg/L. */
-    public static final Unit<MassConcentration> MILLIGRAM_PER_CUBIC_METRE = scale("mg/m³", "mg/m3", 1, 1000_000);
+    public static final Unit<MassConcentration> MILLIGRAM_PER_CUBIC_METRE =
+            scale("mg/m³", "mg/m3", Definition.under(Factor.LITRES, Factor.MILLIGRAMS));
 
     /** Grain per US gallon. */
     public static final Unit<MassConcentration> GRAIN_PER_US_GALLON =
-            scale("gr/gal(US)", "[gr]/[gal_us]", GRAIN_IN_1E_5_MILLIGRAM * 10, US_GALLON_IN_1E_9_LITRE);
+            scale("gr/gal(US)", "[gr]/[gal_us]", Definition.of(Factor.GRAIN, Factor.US_GALLON, Factor.MILLIGRAMS));
 
     /** Pound per US gallon, as brine is stated. */
     public static final Unit<MassConcentration> POUND_PER_US_GALLON =
-            scale("lb/gal(US)", "[lb_av]/[gal_us]", POUND_IN_1E_5_GRAM * 1_0000, US_GALLON_IN_1E_9_LITRE);
+            scale("lb/gal(US)", "[lb_av]/[gal_us]", Definition.of(Factor.POUND, Factor.US_GALLON));
 
     /**
      * Returns the mass per volume of something stated by mass: {@code fraction · density}.
@@ -133,8 +133,8 @@ public final class MassConcentration extends WaterQuantity<MassConcentration> {
         return new MassConcentration(value, unit);
     }
 
-    private static Unit<MassConcentration> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(MassConcentration.class, Coherent.KILOGRAM_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<MassConcentration> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(MassConcentration.class, Coherent.KILOGRAM_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

@@ -12,10 +12,10 @@ import javax.measure.Unit;
 public final class MolarMass extends WaterQuantity<MolarMass> {
 
     /** Gram per mole. */
-    public static final Unit<MolarMass> GRAM_PER_MOLE = scale("g/mol", "g/mol", 1, 1000);
+    public static final Unit<MolarMass> GRAM_PER_MOLE = scale("g/mol", "g/mol", Definition.under(Factor.GRAMS));
 
     /** Kilogram per mole. */
-    public static final Unit<MolarMass> KILOGRAM_PER_MOLE = scale("kg/mol", "kg/mol", 1, 1);
+    public static final Unit<MolarMass> KILOGRAM_PER_MOLE = scale("kg/mol", "kg/mol", Definition.ONE);
 
     private MolarMass(double value, Unit<MolarMass> unit) {
         super(value, unit, MolarMass.class, Coherent.KILOGRAM_PER_MOLE);
@@ -80,8 +80,8 @@ public final class MolarMass extends WaterQuantity<MolarMass> {
         return new MolarMass(value, unit);
     }
 
-    private static Unit<MolarMass> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(MolarMass.class, Coherent.KILOGRAM_PER_MOLE, symbol, ucumCode, num, den);
+    private static Unit<MolarMass> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(MolarMass.class, Coherent.KILOGRAM_PER_MOLE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

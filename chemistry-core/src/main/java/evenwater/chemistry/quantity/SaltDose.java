@@ -1,8 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.CUBIC_FOOT_IN_1E_9_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.POUND_IN_1E_5_GRAM;
-
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -15,11 +12,11 @@ import javax.measure.Unit;
 public final class SaltDose extends WaterQuantity<SaltDose> {
 
     /** Gram of salt per litre of resin. */
-    public static final Unit<SaltDose> GRAM_PER_LITRE = scale("g/L", "g/L", 1, 1);
+    public static final Unit<SaltDose> GRAM_PER_LITRE = scale("g/L", "g/L", Definition.ONE);
 
     /** Pound of salt per cubic foot of resin. */
     public static final Unit<SaltDose> POUND_PER_CUBIC_FOOT =
-            scale("lb/ft³", "[lb_av]/[cft_i]", POUND_IN_1E_5_GRAM * 1_0000, CUBIC_FOOT_IN_1E_9_LITRE);
+            scale("lb/ft³", "[lb_av]/[cft_i]", Definition.of(Factor.POUND, Factor.CUBIC_FOOT));
 
     private SaltDose(double value, Unit<SaltDose> unit) {
         super(value, unit, SaltDose.class, Coherent.KILOGRAM_PER_CUBIC_METRE);
@@ -84,8 +81,8 @@ public final class SaltDose extends WaterQuantity<SaltDose> {
         return new SaltDose(value, unit);
     }
 
-    private static Unit<SaltDose> scale(String symbol, String ucumCode, long num, long den) {
-        return KindScale.unit(SaltDose.class, Coherent.KILOGRAM_PER_CUBIC_METRE, symbol, ucumCode, num, den);
+    private static Unit<SaltDose> scale(String symbol, String ucumCode, Definition definition) {
+        return KindScale.unit(SaltDose.class, Coherent.KILOGRAM_PER_CUBIC_METRE, symbol, ucumCode, definition);
     }
 
     /** Loaded when text is read or units are listed, not before. */

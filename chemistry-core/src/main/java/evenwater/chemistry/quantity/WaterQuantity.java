@@ -77,6 +77,17 @@ public abstract class WaterQuantity<Q extends Quantity<Q>> implements Quantity<Q
         throw overflow(unit);
     }
 
+    /**
+     * Returns how this quantity is converted, to show it.
+     *
+     * @param unit any unit of the kind
+     * @return the exact factors that the two units are defined by, in their order
+     * @throws IllegalArgumentException if the unit is of another kind
+     */
+    public final UnitConversion conversionTo(Unit<Q> unit) {
+        return UnitConversion.between(scale, KindScale.of(unit, scale.kind, scale.coherent));
+    }
+
     final ArithmeticException overflow(Unit<Q> unit) {
         return new ArithmeticException(this + " is too large for a double in " + unit);
     }

@@ -1,11 +1,5 @@
 package evenwater.chemistry.quantity;
 
-import static evenwater.chemistry.kernel.ExactUnits.CUBIC_FOOT_IN_1E_9_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.GRAIN_IN_1E_5_MILLIGRAM;
-import static evenwater.chemistry.kernel.ExactUnits.IMPERIAL_GALLON_IN_1E_5_LITRE;
-import static evenwater.chemistry.kernel.ExactUnits.POUND_IN_1E_5_GRAM;
-import static evenwater.chemistry.kernel.ExactUnits.US_GALLON_IN_1E_9_LITRE;
-
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -31,120 +25,124 @@ import javax.measure.quantity.Volume;
 public final class WaterUnits {
 
     /** Litre. */
-    public static final Unit<Volume> LITRE = volume("L", "L", 1, 1000);
+    public static final Unit<Volume> LITRE = volume("L", "L", Definition.under(Factor.LITRES));
 
     /** Millilitre. */
-    public static final Unit<Volume> MILLILITRE = volume("mL", "mL", 1, 1000_000);
+    public static final Unit<Volume> MILLILITRE =
+            volume("mL", "mL", Definition.under(Factor.MILLILITRES, Factor.LITRES));
 
     /** Cubic metre. */
-    public static final Unit<Volume> CUBIC_METRE = volume("m³", "m3", 1, 1);
+    public static final Unit<Volume> CUBIC_METRE = volume("m³", "m3", Definition.ONE);
 
     /** US liquid gallon: 231 cubic inches, exactly 3.785411784 L. */
     public static final Unit<Volume> US_GALLON =
-            volume("gal(US)", "[gal_us]", US_GALLON_IN_1E_9_LITRE, 1_000_000_000_000L);
+            volume("gal(US)", "[gal_us]", Definition.of(Factor.US_GALLON, Factor.LITRES));
 
     /** Imperial gallon: exactly 4.54609 L. */
     public static final Unit<Volume> IMPERIAL_GALLON =
-            volume("gal(imp)", "[gal_br]", IMPERIAL_GALLON_IN_1E_5_LITRE, 100_000_000L);
+            volume("gal(imp)", "[gal_br]", Definition.of(Factor.IMPERIAL_GALLON, Factor.LITRES));
 
     /** Cubic foot: exactly 28.316846592 L. */
     public static final Unit<Volume> CUBIC_FOOT =
-            volume("ft³", "[cft_i]", CUBIC_FOOT_IN_1E_9_LITRE, 1_000_000_000_000L);
+            volume("ft³", "[cft_i]", Definition.of(Factor.CUBIC_FOOT, Factor.LITRES));
 
     /** US teaspoon: 1/768 US gallon, exactly 4.92892159375 mL. */
     public static final Unit<Volume> US_TEASPOON =
-            volume("tsp(US)", "[tsp_us]", US_GALLON_IN_1E_9_LITRE, 768_000_000_000_000L);
+            volume("tsp(US)", "[tsp_us]", Definition.of(Factor.US_TEASPOON, Factor.MILLILITRES, Factor.LITRES));
 
     /** US tablespoon: 3 teaspoons. */
     public static final Unit<Volume> US_TABLESPOON =
-            volume("tbsp(US)", "[tbs_us]", US_GALLON_IN_1E_9_LITRE, 256_000_000_000_000L);
+            volume("tbsp(US)", "[tbs_us]", Definition.of(Factor.US_TABLESPOON, Factor.MILLILITRES, Factor.LITRES));
 
     /** US cup: 1/16 US gallon. */
     public static final Unit<Volume> US_CUP =
-            volume("cup(US)", "[cup_us]", US_GALLON_IN_1E_9_LITRE, 16_000_000_000_000L);
+            volume("cup(US)", "[cup_us]", Definition.of(Factor.US_CUP, Factor.MILLILITRES, Factor.LITRES));
 
     /** Metre. */
-    public static final Unit<Length> METRE = length("m", "m", 1, 1);
+    public static final Unit<Length> METRE = length("m", "m", Definition.ONE);
 
     /** Millimetre. */
-    public static final Unit<Length> MILLIMETRE = length("mm", "mm", 1, 1000);
+    public static final Unit<Length> MILLIMETRE = length("mm", "mm", Definition.under(Factor.MILLIMETRES));
 
     /** Inch: exactly 25.4 mm. */
-    public static final Unit<Length> INCH = length("in", "[in_i]", 254, 10_000);
+    public static final Unit<Length> INCH = length("in", "[in_i]", Definition.of(Factor.INCH, Factor.MILLIMETRES));
 
     /** Gram. */
-    public static final Unit<Mass> GRAM = mass("g", "g", 1, 1000);
+    public static final Unit<Mass> GRAM = mass("g", "g", Definition.under(Factor.GRAMS));
 
     /** Milligram. */
-    public static final Unit<Mass> MILLIGRAM = mass("mg", "mg", 1, 1000_000);
+    public static final Unit<Mass> MILLIGRAM = mass("mg", "mg", Definition.under(Factor.MILLIGRAMS, Factor.GRAMS));
 
     /** Kilogram. */
-    public static final Unit<Mass> KILOGRAM = mass("kg", "kg", 1, 1);
+    public static final Unit<Mass> KILOGRAM = mass("kg", "kg", Definition.ONE);
 
     /** Grain: exactly 64.79891 mg. */
-    public static final Unit<Mass> GRAIN = mass("grain", "[gr]", GRAIN_IN_1E_5_MILLIGRAM, 100_000_000_000L);
+    public static final Unit<Mass> GRAIN =
+            mass("grain", "[gr]", Definition.of(Factor.GRAIN, Factor.MILLIGRAMS, Factor.GRAMS));
 
     /** Avoirdupois pound: exactly 453.59237 g. */
-    public static final Unit<Mass> POUND = mass("lb", "[lb_av]", POUND_IN_1E_5_GRAM, 100_000_000L);
+    public static final Unit<Mass> POUND = mass("lb", "[lb_av]", Definition.of(Factor.POUND, Factor.GRAMS));
 
     /** Avoirdupois ounce: 1/16 pound. */
-    public static final Unit<Mass> OUNCE = mass("oz", "[oz_av]", POUND_IN_1E_5_GRAM, 1_600_000_000L);
+    public static final Unit<Mass> OUNCE = mass("oz", "[oz_av]", Definition.of(Factor.OUNCE, Factor.GRAMS));
 
     /** Kelvin; the unit of temperature differences. */
-    public static final Unit<Temperature> KELVIN = KindScale.unit(Temperature.class, Coherent.KELVIN, "K", "K", 1, 1);
+    public static final Unit<Temperature> KELVIN = temperature("K", "K", Definition.ONE, 0);
 
     /** Degree Celsius: t + 273.15 kelvin. */
-    public static final Unit<Temperature> CELSIUS =
-            KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, "°C", "Cel", 1, 1, 273.15);
+    public static final Unit<Temperature> CELSIUS = temperature("°C", "Cel", Definition.ONE, 273.15);
 
     /** Degree Fahrenheit: (t + 459.67) · 5/9 kelvin. */
     public static final Unit<Temperature> FAHRENHEIT =
-            KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, "°F", "[degF]", 5, 9, 459.67);
+            temperature("°F", "[degF]", Definition.ONE.times(5, "K", "").over(9, "°F", ""), 459.67);
 
     /** Pascal. */
-    public static final Unit<Pressure> PASCAL = pressure("Pa", "Pa", 1, 1);
+    public static final Unit<Pressure> PASCAL = pressure("Pa", "Pa", Definition.ONE);
 
     /** Kilopascal. */
-    public static final Unit<Pressure> KILOPASCAL = pressure("kPa", "kPa", 1000, 1);
+    public static final Unit<Pressure> KILOPASCAL = pressure("kPa", "kPa", Definition.ONE.times(1000, "Pa", "kPa"));
 
     /** Bar: 100 kPa. */
-    public static final Unit<Pressure> BAR = pressure("bar", "bar", 100_000, 1);
+    public static final Unit<Pressure> BAR = pressure("bar", "bar", Definition.ONE.times(100_000, "Pa", "bar"));
 
     /** Millibar, the same as hectopascal. */
-    public static final Unit<Pressure> MILLIBAR = pressure("mbar", "mbar", 100, 1);
+    public static final Unit<Pressure> MILLIBAR = pressure("mbar", "mbar", Definition.ONE.times(100, "Pa", "mbar"));
 
     /** Standard atmosphere: exactly 101325 Pa. */
-    public static final Unit<Pressure> ATMOSPHERE = pressure("atm", "atm", 101_325, 1);
+    public static final Unit<Pressure> ATMOSPHERE = pressure("atm", "atm", Definition.ONE.times(101_325, "Pa", "atm"));
 
     /** Millionth of a standard atmosphere: what one part per million by volume of a gas at 1 atm exerts. */
-    public static final Unit<Pressure> MICROATMOSPHERE = pressure("µatm", "10*-6.atm", 101_325, 1_000_000);
+    public static final Unit<Pressure> MICROATMOSPHERE = pressure(
+            "µatm", "10*-6.atm", Definition.ONE.over(1000_000, "µatm", "atm").times(101_325, "Pa", "atm"));
 
     /** Second. */
-    public static final Unit<Time> SECOND = time("s", "s", 1);
+    public static final Unit<Time> SECOND = time("s", "s", Definition.ONE);
 
     /** Minute. */
-    public static final Unit<Time> MINUTE = time("min", "min", 60);
+    public static final Unit<Time> MINUTE = time("min", "min", Definition.of(Factor.SECONDS));
 
     /** Hour. */
-    public static final Unit<Time> HOUR = time("h", "h", 3600);
+    public static final Unit<Time> HOUR = time("h", "h", Definition.of(Factor.HOUR));
 
     /** Day of 24 hours. */
-    public static final Unit<Time> DAY = time("d", "d", 86_400);
+    public static final Unit<Time> DAY = time("d", "d", Definition.of(Factor.DAY));
 
     /** The number one. */
-    public static final Unit<Dimensionless> ONE = share("", "1", 1, 1);
+    public static final Unit<Dimensionless> ONE = share("", "1", Definition.ONE);
 
     /** Percent. */
-    public static final Unit<Dimensionless> PERCENT = share("%", "%", 1, 100);
+    public static final Unit<Dimensionless> PERCENT = share("%", "%", Definition.ONE.over(100, "%", ""));
 
     /** Milligram per kilogram: parts per million by mass; needs a density to become mg/L. */
-    public static final Unit<Dimensionless> MILLIGRAM_PER_KILOGRAM = share("mg/kg", "mg/kg", 1, 1000_000);
+    public static final Unit<Dimensionless> MILLIGRAM_PER_KILOGRAM =
+            share("mg/kg", "mg/kg", Definition.ONE.over(1000_000, "mg", "kg"));
 
     /** Grain per pound: 1/7000, as salt efficiency is stated. */
-    public static final Unit<Dimensionless> GRAIN_PER_POUND = share("grain/lb", "[gr]/[lb_av]", 1, 7000);
+    public static final Unit<Dimensionless> GRAIN_PER_POUND =
+            share("grain/lb", "[gr]/[lb_av]", Definition.ONE.over(7000, "grain", "lb"));
 
     /** Gram per kilogram, as solubilities per mass of water are stated. */
-    public static final Unit<Dimensionless> GRAM_PER_KILOGRAM = share("g/kg", "g/kg", 1, 1000);
+    public static final Unit<Dimensionless> GRAM_PER_KILOGRAM = share("g/kg", "g/kg", Definition.under(Factor.GRAMS));
 
     private WaterUnits() {}
 
@@ -372,27 +370,31 @@ public final class WaterUnits {
         return code.isEmpty() ? Optional.empty() : Optional.of(code);
     }
 
-    private static Unit<Volume> volume(String symbol, String ucum, long num, long den) {
-        return KindScale.unit(Volume.class, Coherent.CUBIC_METRE, symbol, ucum, num, den);
+    private static Unit<Volume> volume(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Volume.class, Coherent.CUBIC_METRE, symbol, ucum, definition);
     }
 
-    private static Unit<Length> length(String symbol, String ucum, long num, long den) {
-        return KindScale.unit(Length.class, Coherent.METRE, symbol, ucum, num, den);
+    private static Unit<Length> length(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Length.class, Coherent.METRE, symbol, ucum, definition);
     }
 
-    private static Unit<Mass> mass(String symbol, String ucum, long num, long den) {
-        return KindScale.unit(Mass.class, Coherent.KILOGRAM, symbol, ucum, num, den);
+    private static Unit<Mass> mass(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Mass.class, Coherent.KILOGRAM, symbol, ucum, definition);
     }
 
-    private static Unit<Pressure> pressure(String symbol, String ucum, long num, long den) {
-        return KindScale.unit(Pressure.class, Coherent.PASCAL, symbol, ucum, num, den);
+    private static Unit<Temperature> temperature(String symbol, String ucum, Definition definition, double zero) {
+        return KindScale.shiftedUnit(Temperature.class, Coherent.KELVIN, symbol, ucum, definition, zero);
     }
 
-    private static Unit<Time> time(String symbol, String ucum, long seconds) {
-        return KindScale.unit(Time.class, Coherent.SECOND, symbol, ucum, seconds, 1);
+    private static Unit<Pressure> pressure(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Pressure.class, Coherent.PASCAL, symbol, ucum, definition);
     }
 
-    private static Unit<Dimensionless> share(String symbol, String ucum, long num, long den) {
-        return KindScale.unit(Dimensionless.class, Coherent.ONE, symbol, ucum, num, den);
+    private static Unit<Time> time(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Time.class, Coherent.SECOND, symbol, ucum, definition);
+    }
+
+    private static Unit<Dimensionless> share(String symbol, String ucum, Definition definition) {
+        return KindScale.unit(Dimensionless.class, Coherent.ONE, symbol, ucum, definition);
     }
 }

@@ -164,18 +164,24 @@ class UnitOfOthersTest {
 
     @Test
     void unitsAreEqualWithinAKindByNameAndSize() {
-        assertEquals(KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, "x", "", 1, 2), scale("x", 1, 2));
+        assertEquals(
+                KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, "x", "", ratio(1, 2)), scale("x", 1, 2));
         assertNotEquals(scale("x", 1, 2), scale("y", 1, 2));
         assertNotEquals(scale("x", 1, 2), scale("x", 1, 3));
         assertNotEquals(
-                KindScale.<Hardness>shiftedUnit(Hardness.class, Coherent.KELVIN, "x", "", 1, 2, 5), scale("x", 1, 2));
+                KindScale.<Hardness>shiftedUnit(Hardness.class, Coherent.KELVIN, "x", "", ratio(1, 2), 5),
+                scale("x", 1, 2));
         assertNotEquals((Object) Alkalinity.MILLIMOLE_PER_LITRE, Hardness.MILLIMOLE_PER_LITRE);
         assertNotEquals((Object) GERMAN_DEGREE, "°dH");
         assertEquals(scale("x", 1, 2).hashCode(), scale("x", 1, 2).hashCode());
     }
 
     private static Unit<Hardness> scale(String symbol, long num, long den) {
-        return KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, "", num, den);
+        return KindScale.unit(Hardness.class, Coherent.MOLE_PER_CUBIC_METRE, symbol, "", ratio(num, den));
+    }
+
+    private static Definition ratio(long num, long den) {
+        return Definition.ONE.times(num, "a", "b").over(den, "c", "d");
     }
 
     @Test
