@@ -22,4 +22,5 @@ module evenwater.chemistry {
     exports evenwater.chemistry.uncertainty;
     exports evenwater.chemistry.verdict;
     exports evenwater.chemistry.water;
+    exports evenwater.chemistry.worked;
 }

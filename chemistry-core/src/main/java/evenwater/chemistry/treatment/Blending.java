@@ -25,11 +25,13 @@ public final class Blending implements Treatment {
     private final UnaryOperator<Water> other;
 
     private final ToDoubleFunction<Water> share;
+    private final boolean wantsHardness;
     private final String name;
 
-    private Blending(UnaryOperator<Water> other, ToDoubleFunction<Water> share, String name) {
+    private Blending(UnaryOperator<Water> other, ToDoubleFunction<Water> share, boolean wantsHardness, String name) {
         this.other = other;
         this.share = share;
+        this.wantsHardness = wantsHardness;
         this.name = name;
     }
 
@@ -49,6 +51,7 @@ public final class Blending implements Treatment {
         return new Blending(
                 source -> other,
                 source -> shareOfOther,
+                false,
                 "blend with " + percent(shareOfOther, "the other") + " of another water");
     }
 
@@ -64,7 +67,10 @@ public final class Blending implements Treatment {
         Objects.requireNonNull(other, "other");
         Hardness wanted = wanted(hardness);
         return new Blending(
-                source -> other, source -> shareFor(wanted, source, other), "blend with another water for " + wanted);
+                source -> other,
+                source -> shareFor(wanted, source, other),
+                true,
+                "blend with another water for " + wanted);
     }
 
     /**
@@ -79,6 +85,7 @@ public final class Blending implements Treatment {
         return new Blending(
                 source -> pure.with(source.temperature()),
                 source -> shareOfPure,
+                false,
                 "dilution with " + percent(shareOfPure, "the pure") + " of pure water");
     }
 
@@ -129,6 +136,25 @@ public final class Blending implements Treatment {
     public double shareOfOther(Water source) {
         Objects.requireNonNull(source, "source");
         return share.applyAsDouble(source);
+    }
+
+    /**
+     * Returns the water that is blended in.
+     *
+     * @param source the water that is blended
+     * @return the other water; pure water has the temperature of the source
+     */
+    public Water other(Water source) {
+        return other.apply(Objects.requireNonNull(source, "source"));
+    }
+
+    /**
+     * Tells whether the share follows from a wanted hardness.
+     *
+     * @return false if the share is fixed
+     */
+    public boolean wantsHardness() {
+        return wantsHardness;
     }
 
     @Override

@@ -181,6 +181,15 @@ public final class Dosing implements Treatment {
     }
 
     /**
+     * Returns the water that it is dosed into.
+     *
+     * @return its volume, as stated
+     */
+    public WaterQuantity<Volume> volume() {
+        return volume;
+    }
+
+    /**
      * Returns the dose.
      *
      * @return weighed mass per volume of water in g/L

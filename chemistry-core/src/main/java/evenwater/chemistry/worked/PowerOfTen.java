@@ -1,0 +1,25 @@
+package evenwater.chemistry.worked;
+
+/** Ten to the power of a plain number, as pH and lg K are used. */
+record PowerOfTen(double exponent) implements Expression {
+
+    @Override
+    public double value() {
+        return Math.pow(10, exponent);
+    }
+
+    @Override
+    public double size() {
+        return value();
+    }
+
+    @Override
+    public String text(int digits) {
+        return "10^" + Numbers.rounded(exponent, digits);
+    }
+
+    @Override
+    public String formula(int digits) {
+        return "10^{" + Numbers.rounded(exponent, digits) + "}";
+    }
+}
