@@ -1,4 +1,8 @@
-/** Problem sheets with worked answers, for teachers. */
+/**
+ * Problem sheets with worked answers, for teachers.
+ *
+ * <p>Start with {@link evenwater.lessons.ProblemSheet}. Every answer is a worked solution of the library.
+ */
 @NullMarked
 package evenwater.lessons;
 

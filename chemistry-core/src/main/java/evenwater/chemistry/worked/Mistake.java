@@ -30,6 +30,11 @@ public record Mistake(String name, Step step, double right, String reason) {
         return new Mistake(name, Step.of(name, wrong, wrong.value(), unit), right, reason);
     }
 
+    /** ppm for ppm is right for CaCO₃ itself, and anything is right of nothing. */
+    boolean isWrong() {
+        return Math.abs(step.result() - right) > 1e-3 * Math.abs(right);
+    }
+
     /**
      * Returns how far off the wrong answer is.
      *

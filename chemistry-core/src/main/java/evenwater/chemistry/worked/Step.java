@@ -1,5 +1,7 @@
 package evenwater.chemistry.worked;
 
+import java.util.Locale;
+
 /**
  * One step of a worked solution: what is computed, with which numbers, and what comes out.
  *
@@ -33,7 +35,8 @@ public final class Step {
             throw new IllegalStateException("step '" + title + "': " + expression.text(17) + " is " + expression.value()
                     + " " + unit + ", but the answer has " + result + " " + unit);
         }
-        return new Step(title, expression, Term.rounded(result, unit), note);
+        String start = title.substring(0, 1).toUpperCase(Locale.ROOT); // names of ions start small
+        return new Step(start + title.substring(1), expression, Term.rounded(result, unit), note);
     }
 
     static Step of(String title, Expression expression, double result, String unit) {

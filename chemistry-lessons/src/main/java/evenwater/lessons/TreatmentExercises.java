@@ -1,0 +1,131 @@
+package evenwater.lessons;
+
+import static evenwater.lessons.ChargeExercises.SCALES;
+
+import evenwater.chemistry.equilibrium.Speciation;
+import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.WaterQuantity;
+import evenwater.chemistry.quantity.WaterUnits;
+import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.treatment.Blending;
+import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.treatment.Softener;
+import evenwater.chemistry.water.Water;
+import evenwater.chemistry.worked.WorkedSolutions;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Unit;
+import javax.measure.quantity.Volume;
+
+/** Level 3: several steps. */
+final class TreatmentExercises {
+
+    private static final List<Unit<Volume>> VOLUMES =
+            List.of(WaterUnits.LITRE, WaterUnits.US_GALLON, WaterUnits.IMPERIAL_GALLON);
+
+    private TreatmentExercises() {}
+
+    static Exercise next(Dice dice) {
+        return switch (dice.whole(1, 6)) {
+            case 1 -> bypass(dice);
+            case 2 -> blend(dice);
+            case 3 -> hardening(dice);
+            case 4 -> buffering(dice);
+            case 5 -> dose(dice);
+            default -> carbonDioxide(dice);
+        };
+    }
+
+    private static Exercise bypass(Dice dice) {
+        Unit<Hardness> scale = dice.one(SCALES);
+        Water water = ChargeExercises.hard(dice, scale);
+        double raw = water.hardness().in(scale);
+        Hardness leakage = Hardness.of(twoDigits(raw * dice.whole(1, 5) / 100), scale);
+        Hardness wanted = Hardness.of(twoDigits(raw * dice.whole(20, 60) / 100), scale);
+        return new Exercise(
+                "Behind the softener of " + dice.place() + " " + leakage
+                        + " of hardness leak through. The raw water has "
+                        + shown(water, scale)
+                        + ", all of it calcium, and no sodium. How much of it must go past the resin for "
+                        + wanted + ", and how much sodium is in the blend?",
+                WorkedSolutions.softening(Softener.withSodium().leaking(leakage).bypassFor(wanted), water, scale));
+    }
+
+    private static Exercise blend(Dice dice) {
+        Unit<Hardness> scale = dice.one(SCALES);
+        Water one = ChargeExercises.hard(dice, scale);
+        Water other = one.dilutedBy(dice.whole(4, 9));
+        double least = other.hardness().in(scale);
+        double most = one.hardness().in(scale);
+        Hardness wanted = Hardness.of(twoDigits(least + (most - least) * dice.whole(25, 75) / 100), scale);
+        return new Exercise(
+                dice.person() + " has a tap of " + shown(one, scale) + " and a rain barrel of " + shown(other, scale)
+                        + " and wants " + wanted + ". What share comes from the barrel?",
+                WorkedSolutions.blending(Blending.reaching(wanted, other), one, scale));
+    }
+
+    private static Exercise hardening(Dice dice) {
+        Compound compound = Compound.named(dice.one(
+                List.of("magnesium sulfate heptahydrate", "calcium chloride dihydrate", "calcium sulfate dihydrate")));
+        Hardness rise = Hardness.of(dice.tenths(1, 5), Hardness.GERMAN_DEGREE);
+        WaterQuantity<Volume> volume = WaterUnits.volume(dice.whole(10, 90), dice.one(VOLUMES));
+        return new Exercise(
+                "How many grams of " + compound.name() + " raise the hardness of " + volume + " in " + dice.place()
+                        + " by " + rise + "?",
+                WorkedSolutions.raisingHardness(compound, rise, volume));
+    }
+
+    private static Exercise buffering(Dice dice) {
+        Compound compound =
+                Compound.named(dice.one(List.of("sodium bicarbonate", "potassium bicarbonate", "calcium carbonate")));
+        Alkalinity rise = Alkalinity.of(dice.tenths(0.5, 4), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        WaterQuantity<Volume> volume = WaterUnits.volume(dice.whole(10, 90), dice.one(VOLUMES));
+        return new Exercise(
+                dice.person() + " wants " + rise + " more alkalinity in " + volume + ". How many grams of "
+                        + compound.name() + " are that?",
+                WorkedSolutions.raisingAlkalinity(compound, rise, volume));
+    }
+
+    private static Exercise dose(Dice dice) {
+        Compound compound = Compound.named(dice.one(List.of(
+                "magnesium sulfate heptahydrate",
+                "calcium chloride dihydrate",
+                "potassium bicarbonate",
+                "potassium chloride")));
+        Dosing dosing = Dosing.of(
+                compound,
+                WaterUnits.mass(dice.whole(2, 25), WaterUnits.GRAM),
+                WaterUnits.volume(dice.whole(20, 120), dice.one(VOLUMES)));
+        return new Exercise(
+                "Somebody tips " + dosing.mass() + " of " + compound.name() + " into " + dosing.volume() + " in "
+                        + dice.place() + ". What does that bring?",
+                WorkedSolutions.dosing(dosing));
+    }
+
+    private static Exercise carbonDioxide(Dice dice) {
+        Alkalinity alkalinity = Alkalinity.of(dice.whole(2, 10), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        double pH = dice.tenths(6.4, 7.6);
+        int celsius = dice.whole(18, 28);
+        Water water = Water.builder()
+                .total(Ion.SODIUM, ChargeExercises.milligrams(dice.whole(20, 60), Ion.SODIUM))
+                .alkalinity(alkalinity)
+                .measuredPH(pH)
+                .temperature(WaterUnits.temperature(celsius, WaterUnits.CELSIUS))
+                .build();
+        return new Exercise(
+                dice.person() + " measures pH " + pH + " and " + alkalinity + " in a planted tank of " + celsius
+                        + " °C that holds no other buffer. How much carbon dioxide is in it?",
+                WorkedSolutions.carbonDioxide(Speciation.of(water)));
+    }
+
+    private static String shown(Water water, Unit<Hardness> scale) {
+        return water.hardness().to(scale).toText(Locale.ROOT, 3);
+    }
+
+    private static double twoDigits(double value) {
+        double step = value >= 100 ? 10 : value >= 10 ? 1 : value >= 1 ? 0.1 : 0.01;
+        return Math.rint(value / step) / (1 / step);
+    }
+}
