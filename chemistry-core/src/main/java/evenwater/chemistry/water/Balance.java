@@ -80,6 +80,12 @@ final class Balance {
         return new Balance(set, amounts(totals), alkalinity, 0, carbon);
     }
 
+    /** Both sides as they were stored; the caller sees to it that they add up. */
+    static Balance stored(SortedMap<Ion, Double> totals, double alkalinity, double unmeasured, double carbon) {
+        IonSet set = new IonSet(totals.keySet().toArray(Ion[]::new));
+        return new Balance(set, amounts(totals), alkalinity, unmeasured, carbon);
+    }
+
     Balance withCarbon(double newCarbon) {
         return new Balance(set, millimolesPerLitre, alkalinity, unmeasured, newCarbon);
     }

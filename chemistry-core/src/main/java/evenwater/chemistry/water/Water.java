@@ -73,6 +73,18 @@ public final class Water {
     }
 
     /**
+     * Reads the plain form that {@link #toPlain} writes.
+     *
+     * @param plain of {@link PlainWater#VERSION}
+     * @return the water, equal to the one that was written
+     * @throws IllegalArgumentException if something is missing, not finite, out of range, unknown or of a newer version, or if the charges do not add up
+     *     to 1e-9 meq/L and 1e-9 of all charges; names it
+     */
+    public static Water from(PlainWater plain) {
+        return PlainForm.read(Objects.requireNonNull(plain, "plain"));
+    }
+
+    /**
      * Returns the total amount of an ion, all its forms together.
      *
      * @param ion a reference form, such as Ca²⁺, NH₄⁺ for all ammonia, H₂PO₄⁻ for all phosphate
@@ -331,6 +343,15 @@ public final class Water {
      */
     public EquivalentConcentration netCharge() {
         return EquivalentConcentration.of(balance.residual(), MILLIEQUIVALENT_PER_LITRE);
+    }
+
+    /**
+     * Returns all that this water holds in numbers and texts, for JSON and the like.
+     *
+     * @return the plain form, which {@link #from(PlainWater)} reads back to the last bit; ions of amount 0 are left out
+     */
+    public PlainWater toPlain() {
+        return PlainForm.of(balance, kelvin, pH);
     }
 
     Balance balance() {
