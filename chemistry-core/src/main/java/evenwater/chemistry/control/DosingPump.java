@@ -69,6 +69,27 @@ public final class DosingPump {
     }
 
     /**
+     * Reads the plain form that {@link #toPlain} writes.
+     *
+     * @param plain of {@link PlainDosingPump#VERSION}
+     * @return the settings; a state that was saved under those that were written can be {@linkplain #restore restored} under them
+     * @throws IllegalArgumentException if something is missing, unknown, not whole, out of range or of a newer version; names it
+     */
+    public static DosingPump from(PlainDosingPump plain) {
+        return PumpForm.read(Objects.requireNonNull(plain, "plain"));
+    }
+
+    /**
+     * Returns the settings in numbers and texts, for JSON and the like.
+     *
+     * @return the plain form
+     * @throws IllegalArgumentException if the stock is of a compound that is not in the table, or stated in a unit of another library
+     */
+    public PlainDosingPump toPlain() {
+        return PumpForm.of(stock, calibration, settings);
+    }
+
+    /**
      * Starts a pump that has dosed nothing in the last 24 hours. There is air in its tube; portions of today that are past are left out.
      *
      * @param now local wall-clock time; 1970 to 9999

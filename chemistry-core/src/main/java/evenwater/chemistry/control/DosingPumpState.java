@@ -370,7 +370,7 @@ public final class DosingPumpState {
     /**
      * Returns the state as plain numbers: version, fingerprint of the settings, contents, checksum.
      *
-     * @return a new array for {@link DosingPump#restore}
+     * @return a new array for {@link DosingPump#restore}; for JSON {@link PlainSave#of} makes texts of it
      */
     public long[] save() {
         long[] block = new long[PumpMemory.LENGTH + SavedNumbers.OVERHEAD];

@@ -45,6 +45,26 @@ public final class SoftenerSettings {
         return new SoftenerSettingsBuilder(pulse, capacity);
     }
 
+    /**
+     * Reads the plain form that {@link #toPlain} writes.
+     *
+     * @param plain of {@link PlainSoftenerSettings#VERSION}
+     * @return the settings, equal to those that were written
+     * @throws IllegalArgumentException if a number is missing, unknown, not whole or out of range, or the version is newer; names it
+     */
+    public static SoftenerSettings from(PlainSoftenerSettings plain) {
+        return Objects.requireNonNull(plain, "plain").read();
+    }
+
+    /**
+     * Returns the settings in whole numbers, for JSON and the like.
+     *
+     * @return the plain form
+     */
+    public PlainSoftenerSettings toPlain() {
+        return PlainSoftenerSettings.of(numbers);
+    }
+
     ValveSettings numbers() {
         return numbers;
     }

@@ -346,7 +346,7 @@ public final class SoftenerState {
      * Returns the state as plain numbers, notices apart. Keep two places and write them in turn, so that one is whole at any time; of two that are
      * whole the one with the larger {@link #sequence} is newer.
      *
-     * @return a new array for {@link SoftenerSettings#restore}, see {@link ValveSave}
+     * @return a new array for {@link SoftenerSettings#restore}, see {@link ValveSave}; for JSON {@link PlainSave#of} makes texts of it
      */
     public long[] save() {
         long[] save = new long[ValveSave.LENGTH];
