@@ -2,8 +2,10 @@ package evenwater.chemistry.analysis;
 
 import evenwater.chemistry.substance.Formula;
 import evenwater.chemistry.substance.Ion;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
@@ -49,7 +51,9 @@ final class AnalyteNames {
             if (in == null) {
                 throw new IllegalStateException(FILE + " is missing beside " + AnalyteNames.class.getName());
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

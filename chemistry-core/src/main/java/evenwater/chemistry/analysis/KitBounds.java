@@ -150,7 +150,7 @@ public final class KitBounds {
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder();
-        ranges.forEach((quantity, range) -> text.append(text.isEmpty() ? "" : ", ")
+        ranges.forEach((quantity, range) -> text.append(text.length() == 0 ? "" : ", ")
                 .append(quantity)
                 .append(' ')
                 .append(KitIons.text(quantity, range)));

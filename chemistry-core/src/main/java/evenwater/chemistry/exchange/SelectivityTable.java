@@ -3,8 +3,10 @@ package evenwater.chemistry.exchange;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Ion;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -50,7 +52,9 @@ final class SelectivityTable {
             if (in == null) {
                 throw new IllegalStateException(FILE + " is missing beside " + SelectivityTable.class.getName());
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

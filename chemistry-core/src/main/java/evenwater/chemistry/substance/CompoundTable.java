@@ -4,8 +4,10 @@ import static evenwater.chemistry.quantity.WaterUnits.GRAM_PER_KILOGRAM;
 
 import evenwater.chemistry.quantity.UnreadableTextException;
 import evenwater.chemistry.quantity.WaterUnits;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -46,7 +48,9 @@ final class CompoundTable {
             if (in == null) {
                 throw new IllegalStateException(FILE + " is missing beside " + CompoundTable.class.getName());
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,8 +2,10 @@ package evenwater.chemistry.verdict;
 
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.WaterQuantity;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -183,10 +185,10 @@ final class VerdictTables {
             if (in == null) {
                 throw new IllegalStateException(file + " is missing beside " + VerdictTables.class.getName());
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split("; ?", -1));
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines().toList().stream()
+                            .filter(line -> !line.startsWith("#"))
+                            .map(line -> line.split("; ?", -1));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
