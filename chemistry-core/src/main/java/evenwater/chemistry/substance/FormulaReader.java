@@ -158,7 +158,7 @@ final class FormulaReader {
     /** The character at the place of reading, whole and on one line. */
     private String character() {
         int c = text.codePointAt(i);
-        return Character.isISOControl(c) ? " " : Character.toString(c);
+        return Character.isISOControl(c) ? " " : new String(Character.toChars(c));
     }
 
     private static int digit(char c) {
