@@ -1,0 +1,14 @@
+package evenwater.page;
+
+/** Text as HTML. */
+final class Html {
+
+    private Html() {}
+
+    static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+}
