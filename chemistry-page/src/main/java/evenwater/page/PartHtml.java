@@ -100,13 +100,12 @@ final class PartHtml {
         if (cautions.isEmpty()) {
             return;
         }
-        String title = id("cautions");
-        line("<aside class=\"cautions\" aria-labelledby=\"" + title + "\">");
-        line("<h3 id=\"" + title + "\">Take care</h3>");
+        line("<div class=\"cautions\">");
+        line("<h3>Take care</h3>");
         line("<ul>");
         cautions.forEach(caution -> line("<li>" + Html.escaped(caution.text()) + "</li>"));
         line("</ul>");
-        line("</aside>");
+        line("</div>");
     }
 
     private String id(String control) {

@@ -17,14 +17,14 @@ final class UnitOptions {
             Map.entry("mmol/L", "millimoles per litre"),
             Map.entry("mol/m³", "moles per cubic metre"),
             Map.entry("meq/L", "milliequivalents per litre"),
-            Map.entry("mg/L CaCO3", "milligrams per litre as calcium carbonate"),
-            Map.entry("mg/L CaO", "milligrams per litre as calcium oxide"),
-            Map.entry("mg/L HCO3", "milligrams per litre as bicarbonate"),
+            Map.entry("mg/L CaCO3", "as calcium carbonate"),
+            Map.entry("mg/L CaO", "as calcium oxide"),
+            Map.entry("mg/L HCO3", "as bicarbonate"),
             Map.entry("°dH", "German degrees"),
             Map.entry("°dKH", "German degrees of alkalinity"),
             Map.entry("°fH", "French degrees"),
             Map.entry("°e", "English degrees"),
-            Map.entry("gpg", "grains per US gallon as calcium carbonate"));
+            Map.entry("gpg", "grains per US gallon"));
 
     static final List<Control.Option> HARDNESS =
             Hardness.units().stream().map(UnitOptions::option).toList();

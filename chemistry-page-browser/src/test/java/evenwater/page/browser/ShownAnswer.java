@@ -1,0 +1,91 @@
+package evenwater.page.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import evenwater.page.Answer;
+import evenwater.page.Figure;
+import evenwater.page.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What the page shows of an answer, held against the answer of the JVM. */
+final class ShownAnswer {
+
+    /** Twelve digits: what differs between the machines is the last digits of exponentials and logarithms. */
+    private static final double TWELVE_DIGITS = 1e-12;
+
+    private static final String READ = """
+            const form = document.querySelector('form[data-part="' + arguments[0] + '"]');
+            const answer = document.querySelector('[data-answer="' + arguments[0] + '"]');
+            const text = (selector) => [...answer.querySelectorAll(selector)].map((each) => each.textContent);
+            return {
+              summary: answer.querySelector('.summary').textContent,
+              figures: [...answer.querySelectorAll('td.value')].map((cell) => [cell.dataset.figure, cell.dataset.value,
+                cell.textContent, cell.nextElementSibling.textContent, cell.previousElementSibling.textContent]),
+              steps: text('.steps li > *'),
+              notes: text('.notes li'),
+              problems: [...form.querySelectorAll('.error:not([hidden])')].map((error) => {
+                const control = document.getElementById(error.id.replace(/-error$/, ''));
+                return [control.name, error.textContent, control.getAttribute('aria-invalid'),
+                  String(control.getAttribute('aria-describedby')).split(' ').includes(error.id)];
+              }),
+              invalid: form.querySelectorAll('[aria-invalid]').length,
+            };
+            """;
+
+    private final Map<?, ?> shown;
+
+    private ShownAnswer(Map<?, ?> shown) {
+        this.shown = shown;
+    }
+
+    static ShownAnswer of(Chromium chromium, String part) {
+        return new ShownAnswer((Map<?, ?>) chromium.script(READ, part));
+    }
+
+    String summary() {
+        return (String) shown.get("summary");
+    }
+
+    private List<?> list(String name) {
+        return (List<?>) shown.get(name);
+    }
+
+    void assertSameAs(Answer expected, String where) {
+        assertEquals(expected.summary(), summary(), where);
+        List<Figure> figures = expected.tables().stream()
+                .flatMap(table -> table.figures().stream())
+                .toList();
+        assertEquals(figures.size(), list("figures").size(), where);
+        for (int i = 0; i < figures.size(); i++) {
+            assertSame(figures.get(i), (List<?>) list("figures").get(i), where);
+        }
+        List<List<Object>> problems = new ArrayList<>();
+        for (Problem problem : expected.problems()) {
+            problems.add(List.of(problem.control(), problem.message(), "true", true));
+        }
+        assertEquals(problems, list("problems"), where);
+        assertEquals((long) problems.size(), shown.get("invalid"), where);
+        List<String> steps = new ArrayList<>();
+        expected.steps().forEach(step -> {
+            for (String words : List.of(step.title(), step.expression(), step.note(), step.mistake())) {
+                if (!words.isEmpty()) {
+                    steps.add(words);
+                }
+            }
+        });
+        assertEquals(steps, list("steps"), where);
+        assertEquals(expected.notes(), list("notes"), where);
+    }
+
+    private static void assertSame(Figure expected, List<?> cells, String where) {
+        String name = where + ", " + expected.name();
+        assertEquals(expected.name(), cells.get(0), name);
+        double value = Double.parseDouble((String) cells.get(1));
+        assertEquals(expected.value(), value, Math.abs(expected.value()) * TWELVE_DIGITS, name);
+        assertEquals(expected.text(), cells.get(2), name);
+        assertEquals(expected.unit(), cells.get(3), name);
+        assertEquals(expected.label(), cells.get(4), name);
+    }
+}
