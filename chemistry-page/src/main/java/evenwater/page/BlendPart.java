@@ -18,6 +18,9 @@ import java.util.Set;
 /** A blend of two waters by share or for a hardness. */
 final class BlendPart implements Part {
 
+    private static final List<String> NOTES =
+            List.of("No pH is shown: it follows from the carbon dioxide of both waters, which nobody asked for here.");
+
     private static final String SODIUM = Ion.SODIUM.milligramPerLitre().getSymbol();
 
     @Override
@@ -106,7 +109,7 @@ final class BlendPart implements Part {
                             Figure.of("sodium", "Sodium", Read.sodium(blend), Read.SODIUM_UNIT)));
             String summary = "With " + percent.inWords() + " of the second water: hardness " + hardness.inWords()
                     + ", alkalinity " + alkalinity.inWords() + ".";
-            return Answer.of(summary, List.of(table), List.of(), List.of());
+            return Answer.of(summary, List.of(table), List.of(), NOTES);
         });
     }
 }

@@ -22,6 +22,13 @@ import java.util.Set;
 /** Carbon dioxide from pH, or pH from carbon dioxide. */
 final class CarbonDioxidePart implements Part {
 
+    private static final List<String> NOTES = List.of(
+            "Alkalinity is taken for bicarbonate, carbonate and hydroxide. Phosphate of a pH buffer, humic acids of peat and wood, and other "
+                    + "acids and bases join its titration and falsify this: the true CO₂ is lower than shown, and a pH for a wanted CO₂ "
+                    + "is wrong too.",
+            "Other ions are left out here. Those of a tap water lower the CO₂ by some 2 to 12 %, in hard or salty water at pH 8.5 by up to "
+                    + "18 %.");
+
     private static final List<Species> CARBON = List.of(Species.CARBON_DIOXIDE, Species.BICARBONATE, Species.CARBONATE);
     private static final List<Species> WATER = List.of(Species.HYDROGEN, Species.HYDROXIDE);
 
@@ -114,7 +121,7 @@ final class CarbonDioxidePart implements Part {
                 summary,
                 List.of(new FigureTable("The balance", first), new FigureTable("The species", species)),
                 List.of(),
-                List.of());
+                NOTES);
     }
 
     private static Figure concentration(Speciation found, Species species) {

@@ -15,6 +15,10 @@ import javax.measure.Unit;
 /** One hardness and one alkalinity in all scales. */
 final class ScalePart implements Part {
 
+    private static final List<String> NOTES = List.of(
+            "Scales that weigh calcium carbonate or oxide count one of them for each calcium or magnesium, and one for each two acids that "
+                    + "alkalinity takes up.");
+
     private static final int DIGITS = 5;
 
     @Override
@@ -57,7 +61,7 @@ final class ScalePart implements Part {
                         + ".",
                 List.of(new FigureTable("Hardness", hardnesses), new FigureTable("Alkalinity", alkalinities)),
                 List.of(),
-                List.of());
+                NOTES);
     }
 
     private static <Q extends Quantity<Q>> List<Figure> inAll(

@@ -23,6 +23,11 @@ import javax.measure.Unit;
 /** What a softener does to hardness, sodium and alkalinity, with a bypass for a wanted hardness. */
 final class SofteningPart implements Part {
 
+    private static final List<String> NOTES = List.of(
+            "A total hardness is taken for calcium. For sodium, hardness and alkalinity it makes no difference how it divides into calcium "
+                    + "and magnesium.",
+            "The sodium of a blend does not depend on the leakage: raw minus wanted hardness decides.");
+
     @Override
     public String id() {
         return "softening";
@@ -125,7 +130,7 @@ final class SofteningPart implements Part {
                                 WaterUnits.PERCENT)));
         String summary = "At the tap: hardness " + hardness.inWords() + ", sodium " + sodium.inWords()
                 + ", alkalinity as before.";
-        return Answer.of(summary, List.of(tap, change), List.of(), List.of());
+        return Answer.of(summary, List.of(tap, change), List.of(), NOTES);
     }
 
     private static Water raw(Entries entries) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
+import java.util.function.Function;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -71,6 +73,15 @@ final class KeyboardForm {
         int downs = options.get(name).indexOf(value);
         elements.get(name).sendKeys(Keys.HOME, Keys.ARROW_DOWN.toString().repeat(downs));
         entries.put(name, value);
+    }
+
+    /** Fills all controls in thought; what a number's range depends on is in the entries before it is asked for. */
+    Map<String, String> randomEntries(Random random, Function<String, String> number) {
+        entries.replaceAll((name, before) -> isChoice(name)
+                ? options.get(name).get(random.nextInt(options.get(name).size()))
+                : before);
+        entries.replaceAll((name, before) -> isChoice(name) ? before : number.apply(name));
+        return entries();
     }
 
     void press(String name, Keys key) {

@@ -71,6 +71,27 @@ class PageAnswersTest {
         assertTrue(refusals > QUESTIONS / 50, part + " refuses " + refusals);
     }
 
+    @ParameterizedTest
+    @MethodSource("parts")
+    void manyMoreEntriesHaveTheAnswersOfTheJvmWithoutTyping(String part) {
+        chromium.open();
+        KeyboardForm form = new KeyboardForm(chromium, part);
+        Random random = new Random(21);
+        List<Map<String, String>> questions = new ArrayList<>();
+        for (int question = 0; question < QUESTIONS * 5; question++) {
+            questions.add(form.randomEntries(random, name -> number(name, form, random, random.nextBoolean())));
+        }
+        List<?> answers = (List<?>) chromium.script(
+                "return arguments[1].map((each) => evenwaterAnswer(arguments[0], Object.keys(each), Object.values(each)));",
+                part,
+                questions);
+        for (int question = 0; question < questions.size(); question++) {
+            Map<String, String> entries = questions.get(question);
+            ShownAnswer.assertSameJson(
+                    LivePage.answer(part, entries).toJson(), (String) answers.get(question), part + " " + entries);
+        }
+    }
+
     /** Changes three controls, and those that were refused; ends with Enter in the last text field. */
     private static void enter(KeyboardForm form, Random random, List<String> again) {
         List<String> names = new ArrayList<>(form.shown());

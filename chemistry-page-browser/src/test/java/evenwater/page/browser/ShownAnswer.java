@@ -8,12 +8,15 @@ import evenwater.page.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** What the page shows of an answer, held against the answer of the JVM. */
 final class ShownAnswer {
 
     /** Twelve digits: what differs between the machines is the last digits of exponentials and logarithms. */
     private static final double TWELVE_DIGITS = 1e-12;
+
+    private static final Pattern VALUE = Pattern.compile("\"value\":([-+.0-9E]+)");
 
     private static final String READ = """
             const form = document.querySelector('form[data-part="' + arguments[0] + '"]');
@@ -87,5 +90,23 @@ final class ShownAnswer {
         assertEquals(expected.text(), cells.get(2), name);
         assertEquals(expected.unit(), cells.get(3), name);
         assertEquals(expected.label(), cells.get(4), name);
+    }
+
+    /** Texts that are equal but for the last digits of their values. */
+    static void assertSameJson(String expected, String found, String where) {
+        assertEquals(
+                VALUE.matcher(expected).replaceAll("v"), VALUE.matcher(found).replaceAll("v"), where);
+        List<Double> values = values(expected);
+        List<Double> foundValues = values(found);
+        for (int i = 0; i < values.size(); i++) {
+            assertEquals(values.get(i), foundValues.get(i), Math.abs(values.get(i)) * TWELVE_DIGITS, where);
+        }
+    }
+
+    private static List<Double> values(String json) {
+        return VALUE.matcher(json)
+                .results()
+                .map(match -> Double.valueOf(match.group(1)))
+                .toList();
     }
 }
