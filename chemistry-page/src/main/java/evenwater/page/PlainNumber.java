@@ -7,6 +7,8 @@ import java.math.RoundingMode;
 /** Numbers as people write and read them: with a point, without grouping, whatever the language of the machine. */
 final class PlainNumber {
 
+    private static final int TOLD_DIGITS = 12;
+
     private PlainNumber() {}
 
     /** Tells whether a text is {@code [+-]digits[.digits][e[+-]digits]} and a finite number. */
@@ -49,7 +51,7 @@ final class PlainNumber {
         if (value == 0) {
             return "0";
         }
-        BigDecimal decimal = new BigDecimal(value)
+        BigDecimal decimal = told(value)
                 .round(new MathContext(significantDigits, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros();
         int power = decimal.precision() - decimal.scale() - 1;
@@ -61,6 +63,11 @@ final class PlainNumber {
 
     /** Rounds to decimals, as a pH is read. */
     static String withDecimals(double value, int decimals) {
-        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+        return told(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    /** Without the last digits, in which machines differ: a tie such as 32.415 must be a tie on all of them. */
+    private static BigDecimal told(double value) {
+        return new BigDecimal(value).round(new MathContext(TOLD_DIGITS));
     }
 }

@@ -35,6 +35,8 @@ class PlainNumberTest {
         "0.0000012345678, 1.235 × 10^-6",
         "1.5e9, 1.5 × 10^9",
         "99999, 100000",
+        "32.415, 32.42",
+        "32.41499999999999, 32.42", // the last digits of a calculation are not counted
         "1e300, 1 × 10^300"
     })
     void roundedToFourDigits(double value, String expected) {
