@@ -38,7 +38,7 @@ final class Chromium implements AutoCloseable {
     }
 
     /** Finds a program by the system property of its name or on the path. */
-    private static String program(String name) {
+    static String program(String name) {
         String stated = System.getProperty(name, "");
         if (!stated.isEmpty()) {
             return stated;

@@ -62,9 +62,10 @@ class PageAppearanceTest {
         chromium.prefer("prefers-color-scheme", scheme);
         chromium.width(width, 1);
         assertAccessible(scheme + " " + width);
+        picture(scheme + "-" + width);
         showProblems();
         assertAccessible(scheme + " " + width + " with problems");
-        picture(scheme + "-" + width);
+        picture(scheme + "-" + width + "-problems");
     }
 
     @Test
@@ -119,7 +120,7 @@ class PageAppearanceTest {
     }
 
     @Test
-    void thePrintedPageLeavesOutWhatPaperCannotDo() {
+    void thePrintedPageLeavesOutWhatPaperCannotDo() throws IOException {
         chromium.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
         assertFalse(chromium.element("nav").isDisplayed());
         assertFalse(chromium.element("button").isDisplayed());
@@ -127,6 +128,7 @@ class PageAppearanceTest {
         Map<String, Object> pdf = chromium.driver().executeCdpCommand("Page.printToPDF", Map.of());
         byte[] printed = Base64.getDecoder().decode((String) pdf.get("data"));
         assertTrue(printed.length > 10_000, "bytes of the print: " + printed.length);
+        Files.write(pictures().resolve("print.pdf"), printed);
     }
 
     @Test
@@ -145,7 +147,10 @@ class PageAppearanceTest {
     private void picture(String name) throws IOException {
         Map<String, Object> picture =
                 chromium.driver().executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true));
-        Path directory = Files.createDirectories(Chromium.page().resolveSibling("pictures"));
-        Files.write(directory.resolve(name + ".png"), Base64.getDecoder().decode((String) picture.get("data")));
+        Files.write(pictures().resolve(name + ".png"), Base64.getDecoder().decode((String) picture.get("data")));
+    }
+
+    private static Path pictures() throws IOException {
+        return Files.createDirectories(Chromium.page().resolveSibling("pictures"));
     }
 }

@@ -26,6 +26,16 @@ class PageFileTest {
     }
 
     @Test
+    void aMissingBrowserIsNamedWithWhatToInstall() {
+        IllegalStateException e = assertThrows(IllegalStateException.class, () -> Chromium.program("no-such-program"));
+        assertEquals(
+                "the test of the live page needs the programs chromium and chromedriver of one version, but no-such-program is not on the "
+                        + "path: install both (on Debian the packages chromium and chromium-driver), or say where it is with "
+                        + "-Dno-such-program=FILE",
+                e.getMessage());
+    }
+
+    @Test
     void theAssemblyAsksForTwoFiles() {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> PageAssembly.main(new String[] {"one"}));
