@@ -1,5 +1,6 @@
 package evenwater.page;
 
+import evenwater.chemistry.worked.Worked;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -9,32 +10,36 @@ import java.util.Optional;
  *
  * @param summary the answer in a sentence, or that there is none
  * @param tables the figures; empty if there is a problem
- * @param steps how it was found
+ * @param solutions how it was found, step by step; may be empty
  * @param notes what the figures leave out
  * @param problems what is wrong, in the order of the controls; empty if there is an answer
  */
 public record Answer(
-        String summary, List<FigureTable> tables, List<Step> steps, List<String> notes, List<Problem> problems) {
+        String summary,
+        List<FigureTable> tables,
+        List<Worked<?>> solutions,
+        List<String> notes,
+        List<Problem> problems) {
 
     /**
      * Copies the lists.
      *
      * @param summary see the record
      * @param tables see the record
-     * @param steps see the record
+     * @param solutions see the record
      * @param notes see the record
      * @param problems see the record
      */
     public Answer {
         Objects.requireNonNull(summary, "summary");
         tables = List.copyOf(tables);
-        steps = List.copyOf(steps);
+        solutions = List.copyOf(solutions);
         notes = List.copyOf(notes);
         problems = List.copyOf(problems);
     }
 
-    static Answer of(String summary, List<FigureTable> tables, List<Step> steps, List<String> notes) {
-        return new Answer(summary, tables, steps, notes, List.of());
+    static Answer of(String summary, List<FigureTable> tables, List<Worked<?>> solutions, List<String> notes) {
+        return new Answer(summary, tables, solutions, notes, List.of());
     }
 
     static Answer refusing(List<Problem> problems) {

@@ -1,11 +1,17 @@
 package evenwater.page;
 
+import evenwater.chemistry.worked.Mistake;
+import evenwater.chemistry.worked.Step;
+import evenwater.chemistry.worked.Worked;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** Writes an answer as JSON. */
 final class AnswerJson {
+
+    /** Of what was computed; enough to follow with a pocket calculator. */
+    static final int DIGITS = 6;
 
     private final StringBuilder out = new StringBuilder();
 
@@ -16,7 +22,7 @@ final class AnswerJson {
         json.out.append('{');
         json.text("summary", answer.summary()).append(',');
         json.list("tables", answer.tables(), json::table).append(',');
-        json.list("steps", answer.steps(), json::step).append(',');
+        json.list("solutions", answer.solutions(), json::solution).append(',');
         json.list("notes", answer.notes(), json::quoted).append(',');
         json.list("problems", answer.problems(), json::problem).append('}');
         return json.out.toString();
@@ -37,12 +43,25 @@ final class AnswerJson {
         text("unit", figure.unit()).append('}');
     }
 
+    private void solution(Worked<?> worked) {
+        out.append('{');
+        text("question", worked.question()).append(',');
+        list("steps", worked.steps(), this::step).append(',');
+        list("mistakes", worked.mistakes(), this::mistake).append('}');
+    }
+
     private void step(Step step) {
         out.append('{');
         text("title", step.title()).append(',');
-        text("expression", step.expression()).append(',');
-        text("note", step.note()).append(',');
-        text("mistake", step.mistake()).append('}');
+        text("calculation", step.calculation(DIGITS)).append(',');
+        text("note", step.note()).append('}');
+    }
+
+    private void mistake(Mistake mistake) {
+        out.append('{');
+        text("name", mistake.name()).append(',');
+        text("calculation", mistake.step().calculation(DIGITS)).append(',');
+        text("reason", mistake.reason()).append('}');
     }
 
     private void problem(Problem problem) {

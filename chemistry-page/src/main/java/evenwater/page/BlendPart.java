@@ -9,11 +9,13 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Blending;
 import evenwater.chemistry.verdict.CautionTopic;
 import evenwater.chemistry.water.Water;
+import evenwater.chemistry.worked.WorkedSolutions;
 import evenwater.page.Control.Choice;
 import evenwater.page.Control.NumberField;
 import evenwater.page.Control.Option;
 import java.util.List;
 import java.util.Set;
+import javax.measure.Unit;
 
 /** A blend of two waters by share or for a hardness. */
 final class BlendPart implements Part {
@@ -93,10 +95,10 @@ final class BlendPart implements Part {
         double share = entries.at(asked, () -> blending.shareOfOther(first));
         return entries.at("hardness", () -> {
             Water blend = blending.treat(first);
+            Unit<Hardness> spoken = Hardness.parseUnit(entries.unit("hardness"));
             Figure percent = Figure.of(
                     "share", "Share of the second water", WaterUnits.share(share, WaterUnits.ONE), WaterUnits.PERCENT);
-            Figure hardness =
-                    Figure.of("hardness", "Hardness", blend.hardness(), Hardness.parseUnit(entries.unit("hardness")));
+            Figure hardness = Figure.of("hardness", "Hardness", blend.hardness(), spoken);
             Figure alkalinity = Figure.of(
                     "alkalinity", "Alkalinity", blend.alkalinity(), Alkalinity.parseUnit(entries.unit("alkalinity")));
             FigureTable table = new FigureTable(
@@ -109,7 +111,8 @@ final class BlendPart implements Part {
                             Figure.of("sodium", "Sodium", Read.sodium(blend), Read.SODIUM_UNIT)));
             String summary = "With " + percent.inWords() + " of the second water: hardness " + hardness.inWords()
                     + ", alkalinity " + alkalinity.inWords() + ".";
-            return Answer.of(summary, List.of(table), List.of(), NOTES);
+            return Way.to(() -> WorkedSolutions.blending(blending, first, spoken))
+                    .answer(summary, List.of(table), NOTES);
         });
     }
 }

@@ -12,6 +12,7 @@ import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.verdict.CautionTopic;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.water.WaterBuilder;
+import evenwater.chemistry.worked.WorkedSolutions;
 import evenwater.page.Control.Choice;
 import evenwater.page.Control.NumberField;
 import evenwater.page.Control.Option;
@@ -117,11 +118,11 @@ final class CarbonDioxidePart implements Part {
                     Ion.CARBON_DIOXIDE.milligramPerLitre()));
         }
         String summary = "pH " + pH.text() + " and " + gas.inWords() + " of carbon dioxide.";
-        return Answer.of(
-                summary,
-                List.of(new FigureTable("The balance", first), new FigureTable("The species", species)),
-                List.of(),
-                NOTES);
+        return Way.to(() -> WorkedSolutions.carbonDioxide(found))
+                .answer(
+                        summary,
+                        List.of(new FigureTable("The balance", first), new FigureTable("The species", species)),
+                        NOTES);
     }
 
     private static Figure concentration(Speciation found, Species species) {

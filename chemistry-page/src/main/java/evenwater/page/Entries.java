@@ -11,6 +11,8 @@ import java.util.function.Supplier;
 final class Entries {
 
     private static final int LONGEST_SHOWN = 30;
+    private static final double LEAST = 1e-9;
+    private static final double MOST = 1e9;
 
     private final Map<String, String> texts = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
@@ -64,7 +66,16 @@ final class Entries {
                     id,
                     "'" + shown + "' is no number: write it with a point and no grouping, such as 22.5, "
                             + "and choose the unit beside it"));
+        } else if (isBeyondWater(Double.parseDouble(text))) {
+            problems.add(new Problem(
+                    id, text + " is beyond anything in water: enter 0 or a number between 0.000000001 and 1000000000"));
         }
+    }
+
+    /** Own rule, for all units: the core answers for larger and smaller numbers too, until doubles end. */
+    private static boolean isBeyondWater(double number) {
+        double size = Math.abs(number);
+        return size != 0 && !(size >= LEAST && size <= MOST);
     }
 
     List<Problem> problems() {

@@ -1,14 +1,17 @@
 package evenwater.page;
 
-import static evenwater.page.Control.NumberField;
-
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.verdict.CautionTopic;
+import evenwater.chemistry.worked.WorkedSolutions;
+import evenwater.page.Control.Choice;
+import evenwater.page.Control.NumberField;
+import evenwater.page.Control.Option;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -39,10 +42,26 @@ final class ScalePart implements Part {
 
     @Override
     public List<ControlGroup> groups() {
-        return List.of(new ControlGroup(
-                "What the report says",
-                new NumberField("hardness", "Hardness", "22", UnitOptions.HARDNESS, "gpg"),
-                new NumberField("alkalinity", "Alkalinity", "14", UnitOptions.ALKALINITY, "°dKH")));
+        return List.of(
+                new ControlGroup(
+                        "What the report says",
+                        new NumberField("hardness", "Hardness", "22", UnitOptions.HARDNESS, "gpg"),
+                        new NumberField("alkalinity", "Alkalinity", "14", UnitOptions.ALKALINITY, "°dKH")),
+                new ControlGroup(
+                        "Scales to show the way to",
+                        new Choice("hardness-to", "For the hardness", startingWith(UnitOptions.HARDNESS, "°dH")),
+                        new Choice(
+                                "alkalinity-to",
+                                "For the alkalinity",
+                                startingWith(UnitOptions.ALKALINITY, "mg/L CaCO3"))));
+    }
+
+    /** The option that is chosen at first, then the others in their order. */
+    private static List<Option> startingWith(List<Option> options, String first) {
+        return Stream.concat(
+                        options.stream().filter(option -> option.value().equals(first)),
+                        options.stream().filter(option -> !option.value().equals(first)))
+                .toList();
     }
 
     @Override
@@ -56,12 +75,14 @@ final class ScalePart implements Part {
         Alkalinity alkalinity = Read.alkalinity(entries, "alkalinity");
         List<Figure> hardnesses = entries.at("hardness", () -> inAll("hardness", hardness, Hardness.units()));
         List<Figure> alkalinities = entries.at("alkalinity", () -> inAll("alkalinity", alkalinity, Alkalinity.units()));
-        return Answer.of(
-                "Hardness " + sentence(hardnesses, hardness) + "; alkalinity " + sentence(alkalinities, alkalinity)
-                        + ".",
-                List.of(new FigureTable("Hardness", hardnesses), new FigureTable("Alkalinity", alkalinities)),
-                List.of(),
-                NOTES);
+        String summary = "Hardness " + sentence(hardnesses, hardness) + "; alkalinity "
+                + sentence(alkalinities, alkalinity) + ".";
+        return Way.to(() -> WorkedSolutions.conversion(hardness, Hardness.parseUnit(entries.text("hardness-to"))))
+                .and(() -> WorkedSolutions.conversion(alkalinity, Alkalinity.parseUnit(entries.text("alkalinity-to"))))
+                .answer(
+                        summary,
+                        List.of(new FigureTable("Hardness", hardnesses), new FigureTable("Alkalinity", alkalinities)),
+                        NOTES);
     }
 
     private static <Q extends Quantity<Q>> List<Figure> inAll(

@@ -12,6 +12,7 @@ import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.verdict.CautionTopic;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.water.WaterBuilder;
+import evenwater.chemistry.worked.WorkedSolutions;
 import evenwater.page.Control.Choice;
 import evenwater.page.Control.NumberField;
 import evenwater.page.Control.Option;
@@ -97,10 +98,11 @@ final class SofteningPart implements Part {
                 blended ? entries.at("wanted", () -> leaking.bypassFor(Read.hardness(entries, "wanted"))) : leaking;
         double share = entries.at("wanted", () -> softener.bypassShare(raw));
         String source = entries.isChosen("stated", "total") ? "raw" : "calcium";
-        return entries.at(source, () -> answer(entries, raw, softener.treat(raw), share));
+        return entries.at(source, () -> answer(entries, raw, softener, share));
     }
 
-    private static Answer answer(Entries entries, Water raw, Water treated, double share) {
+    private static Answer answer(Entries entries, Water raw, Softener softener, double share) {
+        Water treated = softener.treat(raw);
         Unit<Hardness> spoken = spoken(entries);
         Unit<Alkalinity> alkalinity = Alkalinity.parseUnit(entries.unit("alkalinity"));
         Figure hardness = Figure.of("hardness", "Hardness", treated.hardness(), spoken);
@@ -130,7 +132,8 @@ final class SofteningPart implements Part {
                                 WaterUnits.PERCENT)));
         String summary = "At the tap: hardness " + hardness.inWords() + ", sodium " + sodium.inWords()
                 + ", alkalinity as before.";
-        return Answer.of(summary, List.of(tap, change), List.of(), NOTES);
+        return Way.to(() -> WorkedSolutions.softening(softener, raw, spoken))
+                .answer(summary, List.of(tap, change), NOTES);
     }
 
     private static Water raw(Entries entries) {

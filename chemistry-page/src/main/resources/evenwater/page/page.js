@@ -78,22 +78,25 @@
       return made;
     }
 
-    function steps(list) {
-      const made = element("ol");
-      for (const step of list) {
+    function mistake(found) {
+      const made = element("div", undefined, "mistake");
+      made.append(element("p", "A usual wrong answer: " + found.name, "title"));
+      made.append(element("p", found.calculation, "calculation"), element("p", found.reason + "."));
+      return made;
+    }
+
+    function solution(worked) {
+      const list = element("ol");
+      for (const step of worked.steps) {
         const item = element("li");
-        item.append(element("h4", step.title));
-        if (step.expression) {
-          item.append(element("p", step.expression, "expression"));
-        }
+        item.append(element("p", step.title, "title"), element("p", step.calculation, "calculation"));
         if (step.note) {
-          item.append(element("p", step.note));
+          item.append(element("p", "(" + step.note + ")"));
         }
-        if (step.mistake) {
-          item.append(element("p", step.mistake, "mistake"));
-        }
-        made.append(item);
+        list.append(item);
       }
+      const made = element("div", undefined, "solution");
+      made.append(element("h4", worked.question), list, ...worked.mistakes.map(mistake));
       return made;
     }
 
@@ -104,8 +107,8 @@
       }
       answer.classList.toggle("refused", found.problems.length > 0);
       answer.querySelector(".figures").replaceChildren(...found.tables.map(table));
-      const way = found.steps.length === 0 ? [] : [element("h3", "The way there"), steps(found.steps)];
-      answer.querySelector(".steps").replaceChildren(...way);
+      const way = found.solutions.length === 0 ? [] : [element("h3", "The way there")];
+      answer.querySelector(".steps").replaceChildren(...way, ...found.solutions.map(solution));
       const notes = answer.querySelector(".notes");
       notes.replaceChildren(...found.notes.map((note) => element("li", note)));
       notes.hidden = found.notes.length === 0;

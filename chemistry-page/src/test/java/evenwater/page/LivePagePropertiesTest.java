@@ -39,6 +39,23 @@ class LivePagePropertiesTest {
     }
 
     @Property
+    void ordinaryWatersHaveStepsToTheirFigures(
+            @ForAll("ordinary") double hardness, @ForAll("ordinary") double other, @ForAll("ordinary") double sodium) {
+        Map<String, String> softening = Map.of("raw", hardness + "", "leakage", "0.2", "sodium", sodium + "");
+        Map<String, String> blend =
+                Map.of("hardness", hardness + "", "other-hardness", other + "", "sodium", sodium + "");
+        Map<String, String> gas = Map.of("alkalinity", other + "", "ph", 5.5 + hardness / 10 + "");
+        assertEquals(1, LivePage.answer("softening", softening).solutions().size());
+        assertEquals(1, LivePage.answer("blend", blend).solutions().size());
+        assertEquals(1, LivePage.answer("carbon-dioxide", gas).solutions().size());
+    }
+
+    @Provide
+    Arbitrary<Double> ordinary() {
+        return Arbitraries.doubles().between(1, 40).ofScale(3);
+    }
+
+    @Property
     void aScaleLeadsBackToWhatWasStated(
             @ForAll("numbers") double value, @ForAll("hardnessUnits") String from, @ForAll("hardnessUnits") String to) {
         Figure there = hardnessIn(to, Double.toString(value), from);
@@ -85,6 +102,8 @@ class LivePagePropertiesTest {
                 "-0",
                 "-1",
                 "1e300",
+                "1e9",
+                "1e8",
                 "-1e300",
                 "1e-300",
                 "4.9e-324",

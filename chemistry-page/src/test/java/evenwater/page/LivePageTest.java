@@ -173,6 +173,53 @@ class LivePageTest {
         assertRefused("alkalinity", "enter a number, such as 22 or 22.5", answer("scales", "alkalinity", text));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"1e300", "-1e10", "4.9e-324", "1e-10"})
+    void aNumberThatNoWaterHasIsRefused(String text) {
+        assertRefused(
+                "co2",
+                text + " is beyond anything in water: enter 0 or a number between 0.000000001 and 1000000000",
+                answer("carbon-dioxide", "given", "co2", "co2", text));
+    }
+
+    @Test
+    void everyPartShowsTheWay() {
+        for (String part : LivePage.parts()) {
+            Answer answer = LivePage.answer(part, Map.of());
+            assertTrue(answer.solutions().size() > 0, part);
+        }
+        assertEquals(
+                "22 gpg × 64.79891 mg/grain ÷ 3.785411784 L/gal(US) ÷ 100.086 mg CaCO3/mmol = 3.76274 mmol/L",
+                answer("scales", "hardness-to", "mmol/L")
+                        .solutions()
+                        .get(0)
+                        .steps()
+                        .get(0)
+                        .calculation(6));
+    }
+
+    @Test
+    void aWaterWithoutBicarbonateHasFiguresAndNoWayThere() {
+        Answer acid =
+                answer("carbon-dioxide", "alkalinity", "-1", "alkalinity-unit", "meq/L", "given", "co2", "co2", "0");
+        assertEquals(List.of(), acid.problems());
+        assertEquals(List.of(), acid.solutions());
+        assertEquals(
+                "No steps are shown: carbon dioxide follows from bicarbonate, but this water has none.",
+                acid.notes().get(0));
+        assertEquals(3.0, acid.figure("pH").orElseThrow().value(), 0.05); // 1 mmol/L of strong acid, γ near 1
+    }
+
+    @Test
+    void aChangeWithinRoundingHasFiguresAndNoWayThere() {
+        Answer answer = answer("softening", "raw", "1e-9", "sodium", "4000");
+        assertFigure(4000 + 7.864e-9, answer, "sodium"); // 7.864 mg/L for each grain per US gallon
+        assertEquals(List.of(), answer.solutions());
+        assertEquals(
+                "No steps are shown: what changes is so small that rounding hides it.",
+                answer.notes().get(0));
+    }
+
     @Test
     void allFieldsThatAreNoNumbersAreToldAtOnce() {
         Answer answer = answer("blend", "hardness", "x", "other-sodium", "", "wanted", "not asked for");

@@ -2,6 +2,9 @@ package evenwater.page.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import evenwater.chemistry.worked.Mistake;
+import evenwater.chemistry.worked.Step;
+import evenwater.chemistry.worked.Worked;
 import evenwater.page.Answer;
 import evenwater.page.Figure;
 import evenwater.page.Problem;
@@ -26,7 +29,7 @@ final class ShownAnswer {
               summary: answer.querySelector('.summary').textContent,
               figures: [...answer.querySelectorAll('td.value')].map((cell) => [cell.dataset.figure, cell.dataset.value,
                 cell.textContent, cell.nextElementSibling.textContent, cell.previousElementSibling.textContent]),
-              steps: text('.steps li > *'),
+              steps: text('.steps h4, .steps p'),
               notes: text('.notes li'),
               problems: [...form.querySelectorAll('.error:not([hidden])')].map((error) => {
                 const control = document.getElementById(error.id.replace(/-error$/, ''));
@@ -71,13 +74,17 @@ final class ShownAnswer {
         assertEquals(problems, list("problems"), where);
         assertEquals((long) problems.size(), shown.get("invalid"), where);
         List<String> steps = new ArrayList<>();
-        expected.steps().forEach(step -> {
-            for (String words : List.of(step.title(), step.expression(), step.note(), step.mistake())) {
-                if (!words.isEmpty()) {
-                    steps.add(words);
-                }
+        for (Worked<?> worked : expected.solutions()) {
+            steps.add(worked.question());
+            for (Step step : worked.steps()) {
+                steps.addAll(List.of(step.title(), step.calculation(6)));
+                steps.addAll(step.note().isEmpty() ? List.of() : List.of("(" + step.note() + ")"));
             }
-        });
+            for (Mistake mistake : worked.mistakes()) {
+                steps.add("A usual wrong answer: " + mistake.name());
+                steps.addAll(List.of(mistake.step().calculation(6), mistake.reason() + "."));
+            }
+        }
         assertEquals(steps, list("steps"), where);
         assertEquals(expected.notes(), list("notes"), where);
     }
