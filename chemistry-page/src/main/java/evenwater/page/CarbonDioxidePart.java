@@ -117,7 +117,7 @@ final class CarbonDioxidePart implements Part {
                     rule.byRule(),
                     Ion.CARBON_DIOXIDE.milligramPerLitre()));
         }
-        String summary = "pH " + pH.text() + " and " + gas.inWords() + " of carbon dioxide.";
+        String summary = "pH " + pH.text() + " and " + gas.inWords() + ".";
         return Way.to(() -> WorkedSolutions.carbonDioxide(found))
                 .answer(
                         summary,
