@@ -157,10 +157,20 @@ public final class Softener implements Treatment {
      * @return softened water
      */
     public Water behindResin(Water source) {
+        return source.plus(exchange(source));
+    }
+
+    /**
+     * Returns what the resin exchanges.
+     *
+     * @param source raw water
+     * @return what leaves the water and what enters it instead, charge for charge
+     */
+    public Change exchange(Water source) {
         Objects.requireNonNull(source, "source");
         double kept = SofteningKernel.leakageFraction(
                 source.hardness().in(MILLIMOLE_PER_LITRE), leakage.in(MILLIMOLE_PER_LITRE));
-        return source.plus(Change.exchanging(source, EXCHANGED, regenerant, 1 - kept));
+        return Change.exchanging(source, EXCHANGED, regenerant, 1 - kept);
     }
 
     @Override

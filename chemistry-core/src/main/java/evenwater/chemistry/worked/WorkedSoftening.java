@@ -35,7 +35,7 @@ final class WorkedSoftening {
         this.scale = scale;
         this.behind = softener.behindResin(source);
         this.after = softener.treat(source);
-        this.change = Change.between(source, behind);
+        this.change = softener.exchange(source);
         this.regenerant = softener.regenerant();
         this.milligrams = regenerant.milligramPerLitre();
     }

@@ -222,6 +222,20 @@ class WorkedSolutionsTest {
     }
 
     @Test
+    void aChangeThatIsSmallBesideTheWaterIsWorkedToo() {
+        Water brine = Water.builder()
+                .total(Ion.CALCIUM, milligrams(1e-6, Ion.CALCIUM))
+                .total(Ion.SODIUM, milligrams(30_000, Ion.SODIUM))
+                .build();
+        Worked<Stage> worked = WorkedSolutions.softening(Softener.withSodium(), brine, Hardness.GERMAN_DEGREE);
+        // 2 mmol of sodium for one of calcium
+        assertEquals(
+                2e-6 / 40.078 * 22.99,
+                step(worked, "The same charge of sodium enters").result(),
+                1e-18);
+    }
+
+    @Test
     void refusesWhatTheLibraryRefuses() {
         assertThrows(
                 NoAnswerException.class,
