@@ -1,0 +1,5 @@
+#ifdef __cplusplus
+}
+#endif
+
+#endif
