@@ -5,7 +5,6 @@ import com.github.javaparser.ast.expr.BinaryExpr;
 import com.github.javaparser.ast.expr.Expression;
 import com.github.javaparser.ast.expr.FieldAccessExpr;
 import com.github.javaparser.ast.expr.UnaryExpr;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -133,7 +132,7 @@ final class Constants {
 
     /** A number that people can read, for a comment. */
     static String readable(double value) {
-        return String.format(Locale.ROOT, "%.17g", value);
+        return Double.toString(value);
     }
 
     /** Whether a name is one of a constant in a class, for a reader of text. */

@@ -31,7 +31,7 @@ final class ControlSources {
 
     String header() {
         StringBuilder out = new StringBuilder(Template.read("control-head.h"));
-        for (String owner : Names.classes()) {
+        for (String owner : kernel.classes()) {
             StringBuilder section = new StringBuilder();
             publicConstants(owner, section);
             if (kernel.isTable(owner)) {
@@ -111,11 +111,11 @@ final class ControlSources {
         StringBuilder bodies = new StringBuilder();
         functions.all().forEach(each -> body(each, bodies));
         StringBuilder out = new StringBuilder(Template.read("control-head.c"));
-        for (String owner : Names.classes()) {
+        for (String owner : kernel.classes()) {
             innerConstants(owner, out);
         }
         out.append('\n').append(Template.used("wrapping.c", bodies.toString()));
-        Names.classes().stream().filter(kernel::isTable).forEach(owner -> table(owner, out));
+        kernel.classes().stream().filter(kernel::isTable).forEach(owner -> table(owner, out));
         for (Function each : functions.all()) {
             if (each.role != Function.Role.EVENT) {
                 out.append(each.innerSignature()).append(";\n");

@@ -27,8 +27,15 @@ public final class FirmwareSources {
     public static Map<String, String> of(Path kernelDirectory) throws IOException {
         Objects.requireNonNull(kernelDirectory, "kernelDirectory");
         Map<String, String> files = new LinkedHashMap<>();
-        ControlSources control = new ControlSources(Kernel.read(kernelDirectory));
+        ControlSources control = new ControlSources(Kernel.read(kernelDirectory, Names.control()));
+        NumberSources numbers = new NumberSources(Kernel.read(kernelDirectory, Names.numbers()));
         files.put("ew_common.h", Template.read("common.h"));
+        files.put("ew_units.h", numbers.unitsHeader());
+        files.put("ew_units.c", numbers.unitsSource());
+        files.put("ew_double.h", numbers.doubleHeader());
+        files.put("ew_double.c", numbers.doubleSource());
+        files.put("ew_fixed.h", numbers.fixedHeader());
+        files.put("ew_fixed.c", numbers.fixedSource());
         files.put("ew_control.h", control.header());
         files.put("ew_control.c", control.source());
         return files;

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** All methods that are translated. */
@@ -29,16 +30,22 @@ final class Functions {
     private final Kernel kernel;
     private final List<Function> all = new ArrayList<>();
 
+    /** All methods of the classes. */
     Functions(Kernel kernel) {
+        this(kernel, method -> !LEFT_OUT.contains(method));
+    }
+
+    /** Those methods whose names, such as {@code ValveKernel.step}, are wanted. */
+    Functions(Kernel kernel, Predicate<String> wanted) {
         this.kernel = kernel;
-        for (String owner : Names.classes()) {
+        for (String owner : kernel.classes()) {
             for (ConstructorDeclaration each : kernel.type(owner).getConstructors()) {
                 if (each.isPublic() && !Names.isArrayStruct(owner)) {
                     add(owner, each, "init", Type.NOTHING);
                 }
             }
             for (MethodDeclaration each : kernel.type(owner).getMethods()) {
-                if (!LEFT_OUT.contains(owner + "." + each.getNameAsString())) {
+                if (wanted.test(owner + "." + each.getNameAsString())) {
                     add(
                             owner,
                             each,

@@ -29,11 +29,11 @@ final class Kernel {
     private Kernel() {}
 
     /** Reads the classes from the directory of their package. */
-    static Kernel read(Path directory) throws IOException {
+    static Kernel read(Path directory, List<String> classes) throws IOException {
         JavaParser parser =
                 new JavaParser(new ParserConfiguration().setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_17));
         Kernel kernel = new Kernel();
-        for (String name : Names.classes()) {
+        for (String name : classes) {
             Path file = directory.resolve(name + ".java");
             ParseResult<CompilationUnit> result = parser.parse(Files.readString(file, StandardCharsets.UTF_8));
             CompilationUnit unit = result.getResult()
@@ -56,6 +56,11 @@ final class Kernel {
             }
         }
         imports.put(name, statics);
+    }
+
+    /** The classes in the order in which they were asked for. */
+    List<String> classes() {
+        return List.copyOf(types.keySet());
     }
 
     boolean isClass(String name) {

@@ -32,6 +32,9 @@ final class Names {
         PREFIXES.put("PumpRun", "ew_pump_run");
         PREFIXES.put("PumpSchedule", "ew_pump_schedule");
         PREFIXES.put("PumpWindow", "ew_pump_window");
+        PREFIXES.put("SofteningKernel", "ew_softening");
+        PREFIXES.put("MembraneKernel", "ew_membrane");
+        PREFIXES.put("TemperatureCompensationKernel", "ew_temperature");
     }
 
     /** Arrays of the pump's functions that are structs in C, by the name of the parameter. */
@@ -39,14 +42,22 @@ final class Names {
 
     private Names() {}
 
-    static List<String> classes() {
-        return List.copyOf(PREFIXES.keySet());
+    /** Classes of the valve, of the pump, and of what both save with. */
+    static List<String> control() {
+        return PREFIXES.keySet().stream()
+                .filter(name -> !numbers().contains(name))
+                .toList();
+    }
+
+    /** Classes of which some formulas are taken. */
+    static List<String> numbers() {
+        return List.of("SofteningKernel", "MembraneKernel", "TemperatureCompensationKernel");
     }
 
     static String prefix(String owner) {
         String prefix = PREFIXES.get(owner);
         if (prefix == null) {
-            throw new IllegalArgumentException("class must be one of " + classes() + ", but was " + owner);
+            throw new IllegalArgumentException("class must be one of " + PREFIXES.keySet() + ", but was " + owner);
         }
         return prefix;
     }

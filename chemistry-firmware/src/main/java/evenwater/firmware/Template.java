@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +16,8 @@ final class Template {
 
     private static final Pattern NAME =
             Pattern.compile("^static (?:inline )?[a-z0-9_]+ (ew_\\w+)\\(", Pattern.MULTILINE);
+
+    private static final Pattern PLACE = Pattern.compile("@([A-Z_]+)@");
 
     private Template() {}
 
@@ -26,6 +30,13 @@ final class Template {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A template with texts for its places, which are written {@code @NAME@}. */
+    static String filled(String name, Map<String, String> texts) {
+        return PLACE.matcher(read(name))
+                .replaceAll(place ->
+                        Matcher.quoteReplacement(Objects.requireNonNull(texts.get(place.group(1)), place.group(1))));
     }
 
     /** Those functions of a template that a text calls, itself or through each other: an unused one would make compilers warn. */
