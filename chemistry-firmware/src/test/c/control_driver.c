@@ -11,6 +11,7 @@
 
 static ew_valve_settings valve_settings;
 static ew_valve_state valve;
+static ew_valve_state valve_before;
 static ew_pump_settings pump_settings;
 static ew_pump_memory pump;
 
@@ -123,6 +124,16 @@ static void show_valve(void) {
     fwrite(&learned, sizeof learned, 1, stdout);
     ew_valve_state_deviation_nanolitres_per_day(&valve, &learned);
     fwrite(&learned, sizeof learned, 1, stdout);
+    for (int32_t i = 0; i < EW_VALVE_SETTING_VALUES; i++) {
+        int64_t value = 0;
+        ew_valve_settings_value(&valve_settings, i, &value);
+        put(value);
+    }
+    int64_t print = 0;
+    ew_valve_settings_fingerprint(&valve_settings, &print);
+    put(print);
+    ew_valve_state_is_same_as(&valve, &valve_before, &yes);
+    put(yes);
 }
 
 static void show_pump(void) {
@@ -149,7 +160,9 @@ int main(void) {
     int64_t event[9];
     while (fread(event, sizeof event, 1, stdin) == 1) {
         if (event[0] < 40) {
+            valve_before = valve;
             put(valve_event(event[0], event + 1));
+            valve_before = event[0] == 0 ? valve : valve_before;
             show_valve();
         } else {
             put(pump_event(event[0], event + 1));

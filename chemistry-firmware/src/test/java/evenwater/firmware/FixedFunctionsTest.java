@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -88,12 +89,11 @@ class FixedFunctionsTest {
                 Integer[] arguments =
                         formula.arguments.stream().map(this::number).toArray(Integer[]::new);
                 if (formula == FixedFormula.BYPASS) {
-                    java.util.Arrays.sort(arguments, (a, b) -> b - a);
+                    Arrays.sort(arguments, (a, b) -> b - a);
                     arguments = new Integer[] {arguments[0], arguments[2], arguments[1]};
                 }
-                BigInteger[] x = java.util.Arrays.stream(arguments)
-                        .map(BigInteger::valueOf)
-                        .toArray(BigInteger[]::new);
+                BigInteger[] x =
+                        Arrays.stream(arguments).map(BigInteger::valueOf).toArray(BigInteger[]::new);
                 if (formula.denominator(x).signum() > 0) {
                     add(
                             new Ratio(formula.numerator(x), formula.denominator(x)),

@@ -20,6 +20,7 @@ final class PumpPlayer {
     private final long[] m = new long[PumpMemory.LENGTH];
     private long local = 20_000 * DAY + 1234;
     private long uptime = 77;
+    private boolean isShort; // a pump that always seems to make no step
 
     PumpPlayer(long seed, Replay replay) {
         this.random = new Random(seed);
@@ -28,6 +29,7 @@ final class PumpPlayer {
 
     void live(int events) {
         play(59);
+        isShort = random.nextInt(5) == 0;
         settings();
         play(41, local, uptime, step(), s[PumpSettings.RESERVOIR] / 2, 0);
         play(51);
@@ -95,7 +97,10 @@ final class PumpPlayer {
     }
 
     private void rarely() {
-        switch (random.nextInt(8)) {
+        switch (random.nextInt(12)) {
+            case 8, 9 -> play(41 + random.nextInt(17), anything(), anything(), anything(), anything(), anything());
+            case 10 -> play(55, m[PumpMemory.LEVEL] / m[PumpMemory.STEP] + 3, local, uptime); // more than is in it
+            case 11 -> play(54, local, uptime);
             case 0 -> play(47, m[PumpMemory.RUN] + random.nextInt(2), local, uptime);
             case 1 -> play(43, random.nextLong(), uptime);
             case 2 -> play(43, local, random.nextLong());
@@ -112,6 +117,10 @@ final class PumpPlayer {
         }
     }
 
+    private long anything() {
+        return random.nextLong() >> random.nextInt(64);
+    }
+
     private void tick() {
         long seconds = random.nextInt(7000);
         local += seconds;
@@ -119,7 +128,7 @@ final class PumpPlayer {
         int status = play(43, local, uptime);
         if (status == PumpKernel.RUN && random.nextInt(10) > 0) {
             long steps = m[PumpMemory.PENDING];
-            long made = random.nextInt(5) == 0 ? random.nextLong(steps + 3) : steps;
+            long made = isShort ? 0 : random.nextInt(5) == 0 ? random.nextLong(steps + 3) : steps;
             play(46, m[PumpMemory.RUN], made, local, uptime);
         }
     }

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Events that Java has played, with its answers, to be played by C. */
@@ -45,8 +46,7 @@ final class Replay {
                 assertEquals(
                         expected[k],
                         actual,
-                        () -> "number " + place + " after event " + event + " "
-                                + java.util.Arrays.toString(events.get(event)));
+                        () -> "number " + place + " after event " + event + " " + Arrays.toString(events.get(event)));
             }
         }
         assertEquals(0, out.remaining());

@@ -10,6 +10,7 @@ import evenwater.chemistry.kernel.ValveSetting;
 import evenwater.chemistry.kernel.ValveSettings;
 import evenwater.chemistry.kernel.ValveState;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 
 /** A random life of a softener's valve, sane at most times: readings that go on, and all that can go wrong with them. */
@@ -17,12 +18,19 @@ final class ValvePlayer {
 
     private static final ValveSetting[] SETTINGS = ValveSetting.values();
 
+    private static final int SETTING_OF_PULSE = Arrays.asList(SETTINGS).indexOf(ValveSetting.PULSE_NANOLITRES);
+    private static final int SETTING_OF_FLOW =
+            Arrays.asList(SETTINGS).indexOf(ValveSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND);
+
     private final Random random;
     private final Replay replay;
     private ValveSettings settings = new ValveSettings();
     private ValveState state = new ValveState();
+    private final ValveState before = new ValveState();
     private long clock = 1_700_000_000;
     private long reading;
+    private boolean isCalm;
+    private double use = 1;
 
     ValvePlayer(long seed, Replay replay) {
         this.random = new Random(seed);
@@ -35,10 +43,29 @@ final class ValvePlayer {
         for (int i = 0; i < random.nextInt(12); i++) {
             putSomething();
         }
-        play(3, reading, clock); // before it has begun
+        for (int code = 3; code <= 12; code++) {
+            play(code, reading, clock, 0, ValveSave.LENGTH); // before it has begun
+        }
         play(2, reading, clock, random.nextLong(settings.value(ValveSetting.CAPACITY_NANOLITRES) + 1));
+        isCalm = random.nextBoolean();
         for (int i = 0; i < events; i++) {
             event();
+        }
+        runOver();
+    }
+
+    /** Decades at the largest flow, until the totals are full. */
+    private void runOver() {
+        play(0);
+        play(1, SETTING_OF_PULSE, ValveSetting.PULSE_NANOLITRES.most());
+        play(1, SETTING_OF_FLOW, ValveSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND.most());
+        clock = 1_700_000_000;
+        reading = 0;
+        play(2, reading, clock, 5);
+        for (int i = 0; i < 6; i++) {
+            clock += 80_000_000;
+            reading += 790_000;
+            play(4, reading, clock);
         }
     }
 
@@ -57,7 +84,7 @@ final class ValvePlayer {
     }
 
     private void event() {
-        switch (random.nextInt(40)) {
+        switch (random.nextInt(isCalm ? 1000 : 40)) {
             case 0 -> play(5);
             case 1 -> play(6, 1 + random.nextLong(2 * settings.value(ValveSetting.CAPACITY_NANOLITRES)));
             case 2 -> play(7, random.nextInt(2));
@@ -97,11 +124,14 @@ final class ValvePlayer {
 
     private void step() {
         long seconds = random.nextInt(20_000);
+        if (random.nextInt(60) == 0) {
+            use = List.of(1.0, 1.0, 0.05, 0.0, 9.0).get(random.nextInt(5));
+        }
         long most = settings.value(ValveSetting.LARGEST_FLOW_NANOLITRES_PER_SECOND)
                 / settings.value(ValveSetting.PULSE_NANOLITRES)
                 * seconds;
         clock += seconds;
-        reading = (reading + (long) (random.nextDouble() * random.nextDouble() * most / 4)) & (turn() - 1);
+        reading = (reading + (long) (Math.min(1, use * random.nextDouble() / 10) * most)) & (turn() - 1);
         play(3, reading, clock);
     }
 
@@ -118,6 +148,7 @@ final class ValvePlayer {
     }
 
     private void play(long... event) {
+        before.copyFrom(state);
         int status = event(event);
         replay.add(event, answer(status));
     }
@@ -127,6 +158,7 @@ final class ValvePlayer {
             case 0 -> {
                 settings = new ValveSettings();
                 state = new ValveState();
+                before.copyFrom(state);
                 yield 0;
             }
             case 1 -> settings.put(SETTINGS[(int) e[1]], e[2]);
@@ -161,7 +193,7 @@ final class ValvePlayer {
 
     private long[] answer(int status) {
         long[] save = new long[ValveSave.LENGTH];
-        long[] all = new long[ValveSave.LENGTH + ValveCount.values().length + 9];
+        long[] all = new long[ValveSave.LENGTH + ValveCount.values().length + SETTINGS.length + 11];
         all[0] = status;
         all[1] = ValveSave.write(settings, state, save);
         System.arraycopy(save, 0, all, 2, save.length);
@@ -175,7 +207,12 @@ final class ValvePlayer {
             all[place++] = state.count(count);
         }
         all[place++] = Double.doubleToRawLongBits(state.meanNanolitresPerDay());
-        all[place] = Double.doubleToRawLongBits(state.deviationNanolitresPerDay());
+        all[place++] = Double.doubleToRawLongBits(state.deviationNanolitresPerDay());
+        for (ValveSetting setting : SETTINGS) {
+            all[place++] = settings.value(setting);
+        }
+        all[place++] = settings.fingerprint();
+        all[place] = state.isSameAs(before) ? 1 : 0;
         return all;
     }
 }
