@@ -471,8 +471,8 @@ int32_t ew_save_read(int64_t version, int64_t fingerprint, const int64_t *block,
     if (block_length != ew_add_int(numbers_length, EW_SAVE_OVERHEAD)) {
         return EW_SAVE_WRONG_LENGTH;
     }
-    if (block[ew_at(ew_sub_int(block_length, 1), block_length)] != ew_in_save_checksum(block, ew_sub_int(block_length,
-            1))) {
+    if (block[ew_at(ew_sub_int(block_length, 1), block_length)]
+            != ew_in_save_checksum(block, ew_sub_int(block_length, 1))) {
         return (block[0] == version) ? EW_SAVE_TORN : EW_SAVE_OTHER_VERSION;
     }
     if (block[0] != version) {
@@ -574,8 +574,8 @@ static ew_bool ew_in_valve_state_is_same_as(const ew_valve_state *state, const e
         same = same & (state->counts[ew_at(i, EW_VALVE_STATE_COUNT)] == other->counts[ew_at(i, EW_VALVE_STATE_COUNT)]);
     }
     for (int32_t i = 0; i < EW_VALVE_STATE_LEARNED; i++) {
-        same = same & (ew_bits(state->learned[ew_at(i, EW_VALVE_STATE_LEARNED)]) == ew_bits(other->learned[ew_at(i,
-                EW_VALVE_STATE_LEARNED)]));
+        same = same & (ew_bits(state->learned[ew_at(i, EW_VALVE_STATE_LEARNED)])
+                == ew_bits(other->learned[ew_at(i, EW_VALVE_STATE_LEARNED)]));
     }
     return same;
 }
@@ -732,8 +732,8 @@ static int32_t ew_valve_turn_day(const ew_valve_settings *settings, ew_valve_sta
     int32_t notices = EW_VALVE_OK;
     ew_bool ordinary = !disturbed && now == ew_add(before, 1);
     if (ordinary && n[EW_VALVE_STATE_WHOLE_DAY] == 1 && n[EW_VALVE_STATE_AWAY] == 0) {
-        double use = ((
-                double) n[EW_VALVE_STATE_TODAY_SOFTENED] + n[EW_VALVE_STATE_TODAY_BYPASSED]) + n[EW_VALVE_STATE_TODAY_EXHAUSTED];
+        double use = ((double) n[EW_VALVE_STATE_TODAY_SOFTENED] + (double) n[EW_VALVE_STATE_TODAY_BYPASSED])
+                + (double) n[EW_VALVE_STATE_TODAY_EXHAUSTED];
         notices = ew_valve_use_learn(settings, state, use);
     }
     n[EW_VALVE_STATE_TODAY_SOFTENED] = 0;
@@ -1161,7 +1161,8 @@ static int32_t ew_valve_use_learn(const ew_valve_settings *settings, ew_valve_st
     }
     n[EW_VALVE_STATE_DAYS] = ew_min(ew_add(n[EW_VALVE_STATE_DAYS], 1), EW_VALVE_USE_MOST_DAYS);
     ew_bool slow = n[EW_VALVE_STATE_LOW_DAYS] > 0;
-    double a = slow ? EW_VALVE_USE_SLOW_SHARE : ew_max_double(EW_VALVE_USE_SHARE, 0x1.0p0 / n[EW_VALVE_STATE_DAYS]);
+    double a = slow ? EW_VALVE_USE_SLOW_SHARE
+            : ew_max_double(EW_VALVE_USE_SHARE, 0x1.0p0 / (double) n[EW_VALVE_STATE_DAYS]);
     double difference = ew_min_double(use, most) - m;
     state->learned[EW_VALVE_STATE_MEAN] = m + (a * difference);
     state->learned[EW_VALVE_STATE_DEVIATION] = d + (a * (ew_abs_double(difference) - d));
@@ -1174,8 +1175,8 @@ static int64_t ew_in_valve_use_reserve_nanolitres(const ew_valve_settings *setti
     int64_t floor = (stated < 0) ? (first / EW_VALVE_USE_FLOOR_OF_FIRST) : stated;
     int64_t days = state->counts[EW_VALVE_STATE_DAYS];
     int64_t least = (days < EW_VALVE_USE_SETTLED_DAYS) ? ew_max(first, floor) : floor;
-    int64_t learned = ew_to_long(ew_ceil_double(state->learned[EW_VALVE_STATE_MEAN] + (
-            EW_VALVE_USE_COVER * state->learned[EW_VALVE_STATE_DEVIATION])));
+    int64_t learned = ew_to_long(ew_ceil_double(state->learned[EW_VALVE_STATE_MEAN]
+            + (EW_VALVE_USE_COVER * state->learned[EW_VALVE_STATE_DEVIATION])));
     return ew_min(ew_max(learned, least), state->counts[EW_VALVE_STATE_CAPACITY]);
 }
 
@@ -1242,14 +1243,14 @@ static int32_t ew_valve_meter_take(const ew_valve_settings *settings, ew_valve_s
 }
 
 static ew_bool ew_valve_meter_is_step_back(const ew_valve_settings *settings, int64_t pulses) {
-    return ew_mul(ew_sub(ew_valve_meter_turn(settings), pulses),
-            EW_VALVE_METER_STEP_BACK) < ew_valve_meter_turn(settings);
+    return ew_mul(ew_sub(ew_valve_meter_turn(settings), pulses), EW_VALVE_METER_STEP_BACK)
+            < ew_valve_meter_turn(settings);
 }
 
 static int32_t ew_valve_meter_refuse(const ew_valve_settings *settings, int64_t *n, int64_t reading, int64_t seconds) {
     ew_bool goes_on = n[EW_VALVE_STATE_SUSPECTS] > 0
-            && ew_valve_meter_between(settings, n[EW_VALVE_STATE_SUSPECT],
-            reading) <= ew_valve_meter_possible(settings, seconds);
+            && ew_valve_meter_between(settings, n[EW_VALVE_STATE_SUSPECT], reading)
+            <= ew_valve_meter_possible(settings, seconds);
     n[EW_VALVE_STATE_SUSPECTS] = goes_on ? ew_add(n[EW_VALVE_STATE_SUSPECTS], 1) : 1;
     n[EW_VALVE_STATE_SUSPECT] = reading;
     if (n[EW_VALVE_STATE_SUSPECTS] < settings->values[EW_VALVE_SETTINGS_AGREEING]) {
@@ -1367,14 +1368,14 @@ static ew_bool ew_pump_memory_clocks_are_usable(const ew_pump_memory *memory) {
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_ACCRUED], EW_PUMP_MEMORY_LARGEST_TOTAL)
             && memory->values[EW_PUMP_MEMORY_DAY] == (memory->values[EW_PUMP_MEMORY_LOCAL] / EW_PUMP_SETTINGS_DAY)
             && memory->values[EW_PUMP_MEMORY_SLOT] >= (-1)
-            && memory->values[EW_PUMP_MEMORY_SLOT] <= (((
-            EW_PUMP_MEMORY_LATEST / EW_PUMP_SETTINGS_DAY) + 1) * EW_PUMP_SETTINGS_MOST_PORTIONS)
+            && memory->values[EW_PUMP_MEMORY_SLOT] <= (((EW_PUMP_MEMORY_LATEST / EW_PUMP_SETTINGS_DAY)
+            + 1) * EW_PUMP_SETTINGS_MOST_PORTIONS)
             && memory->values[EW_PUMP_MEMORY_DUE_SINCE] >= (-EW_PUMP_SETTINGS_DAY)
             && memory->values[EW_PUMP_MEMORY_DUE_SINCE] <= memory->values[EW_PUMP_MEMORY_ACCRUED]
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_PENDING_SINCE],
             memory->values[EW_PUMP_MEMORY_ACCRUED])
-            && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_NEXT],
-            EW_PUMP_MEMORY_LATEST + (2 * EW_PUMP_SETTINGS_DAY))
+            && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_NEXT], EW_PUMP_MEMORY_LATEST
+            + (2 * EW_PUMP_SETTINGS_DAY))
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_SEQUENCE], EW_PUMP_MEMORY_LARGEST_TOTAL)
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_MISSED], EW_PUMP_MEMORY_LARGEST_TOTAL)
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_JUMPED], 1);
@@ -1407,9 +1408,8 @@ static ew_bool ew_pump_memory_run_is_usable(const ew_pump_memory *memory) {
             && (memory->values[EW_PUMP_MEMORY_RUN] > 0 || memory->values[EW_PUMP_MEMORY_PENDING] == 0))
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_SHORT], EW_PUMP_SETTINGS_LARGEST_CAP))
             && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_SHORT_DAY], EW_PUMP_MEMORY_LARGEST_TOTAL))
-            && (memory->values[EW_PUMP_MEMORY_PENDING] > 0) == (
-            memory->values[EW_PUMP_MEMORY_PURPOSE] != EW_PUMP_NO_RUN))
-            && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_FLAGS], EW_PUMP_ALL_FLAGS);
+            && (memory->values[EW_PUMP_MEMORY_PENDING] > 0) == (memory->values[EW_PUMP_MEMORY_PURPOSE]
+            != EW_PUMP_NO_RUN)) && ew_pump_memory_in(memory->values[EW_PUMP_MEMORY_FLAGS], EW_PUMP_ALL_FLAGS);
 }
 
 static ew_bool ew_pump_memory_in(int64_t number, int64_t most) {
@@ -1465,8 +1465,8 @@ int32_t ew_pump_tick(const ew_pump_settings *settings, ew_pump_memory *memory, i
     }
     ew_pump_clock_advance(settings, memory, local, uptime);
     if (memory->values[EW_PUMP_MEMORY_PENDING] > 0) {
-        if (ew_sub(memory->values[EW_PUMP_MEMORY_ACCRUED],
-                memory->values[EW_PUMP_MEMORY_PENDING_SINCE]) <= ew_pump_longest_run(settings, memory)) {
+        if (ew_sub(memory->values[EW_PUMP_MEMORY_ACCRUED], memory->values[EW_PUMP_MEMORY_PENDING_SINCE])
+                <= ew_pump_longest_run(settings, memory)) {
             return EW_PUMP_AWAITING;
         }
         memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | EW_PUMP_UNCONFIRMED;
@@ -1500,8 +1500,8 @@ static int32_t ew_pump_give(const ew_pump_settings *settings, ew_pump_memory *me
     /* the rest waits for a refill */
     steps = ew_min(steps, ew_pump_run_reachable(settings, memory));
     if (((memory->values[EW_PUMP_MEMORY_FLAGS] & EW_PUMP_RESERVOIR_EMPTY) != 0) || steps == 0) {
-        memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | (
-                EW_PUMP_RESERVOIR_EMPTY | EW_PUMP_PRIMING_NEEDED);
+        memory->values[EW_PUMP_MEMORY_FLAGS] =
+                memory->values[EW_PUMP_MEMORY_FLAGS] | (EW_PUMP_RESERVOIR_EMPTY | EW_PUMP_PRIMING_NEEDED);
         memory->values[EW_PUMP_MEMORY_PRIMED_SINCE] = 0;
         return EW_PUMP_EMPTY;
     }
@@ -1595,8 +1595,8 @@ int32_t ew_pump_dosed(const ew_pump_settings *settings, ew_pump_memory *memory, 
     }
     ew_pump_clock_advance(settings, memory, local, uptime);
     if (memory->values[EW_PUMP_MEMORY_PENDING] > 0) {
-        memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | ((
-                steps > memory->values[EW_PUMP_MEMORY_PENDING]) ? EW_PUMP_OVERRUN : 0);
+        memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | ((steps
+                > memory->values[EW_PUMP_MEMORY_PENDING]) ? EW_PUMP_OVERRUN : 0);
         ew_pump_run_settle(settings, memory, ew_pump_run_believed(settings, memory, steps));
     }
     return EW_PUMP_DONE;
@@ -1607,8 +1607,8 @@ static ew_bool ew_pump_can_count(const ew_pump_memory *memory, int64_t steps, in
     return ew_pump_clock_is_usable(memory, local, uptime)
             && ew_pump_settings_in(steps, 0, ew_div(EW_PUMP_MEMORY_LARGEST_RUN,
             memory->values[EW_PUMP_MEMORY_STEP]))
-            && memory->values[EW_PUMP_MEMORY_FILLED] <= (EW_PUMP_MEMORY_LARGEST_TOTAL - (
-            2 * EW_PUMP_MEMORY_LARGEST_RUN));
+            && memory->values[EW_PUMP_MEMORY_FILLED] <= (EW_PUMP_MEMORY_LARGEST_TOTAL
+            - (2 * EW_PUMP_MEMORY_LARGEST_RUN));
 }
 
 int32_t ew_pump_failed(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t run, int64_t local,
@@ -1679,8 +1679,8 @@ int32_t ew_pump_calibrated(const ew_pump_settings *settings, ew_pump_memory *mem
     if (memory->values[EW_PUMP_MEMORY_PENDING] > 0) {
         return EW_PUMP_AWAITING;
     }
-    if (ew_mul(ew_abs(ew_sub(picolitres_per_step, memory->values[EW_PUMP_MEMORY_STEP])),
-            1000) > ew_mul(settings->values[EW_PUMP_SETTINGS_DRIFT_PER_MILLE], memory->values[EW_PUMP_MEMORY_STEP])) {
+    if (ew_mul(ew_abs(ew_sub(picolitres_per_step, memory->values[EW_PUMP_MEMORY_STEP])), 1000)
+            > ew_mul(settings->values[EW_PUMP_SETTINGS_DRIFT_PER_MILLE], memory->values[EW_PUMP_MEMORY_STEP])) {
         memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | EW_PUMP_CALIBRATION_DRIFTED;
     }
     memory->values[EW_PUMP_MEMORY_SEQUENCE] = ew_add(memory->values[EW_PUMP_MEMORY_SEQUENCE], 1);
@@ -2044,8 +2044,8 @@ static void ew_pump_schedule_look(const ew_pump_settings *settings, ew_pump_memo
         ew_pump_schedule_pass(settings, memory, jumped);
     }
     if (memory->values[EW_PUMP_MEMORY_DUE] > 0
-            && ew_sub(memory->values[EW_PUMP_MEMORY_ACCRUED],
-            memory->values[EW_PUMP_MEMORY_DUE_SINCE]) > settings->values[EW_PUMP_SETTINGS_GRACE]) {
+            && ew_sub(memory->values[EW_PUMP_MEMORY_ACCRUED], memory->values[EW_PUMP_MEMORY_DUE_SINCE])
+            > settings->values[EW_PUMP_SETTINGS_GRACE]) {
         ew_pump_schedule_miss_what_is_due(settings, memory);
     }
 }

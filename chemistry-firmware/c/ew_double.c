@@ -103,7 +103,7 @@ static double ew_in_softening_bypass_share(double raw, double soft, double targe
  * - recovery).
  */
 static double ew_in_membrane_concentrate(double feed, double permeate, double recovery) {
-    return (feed - (recovery * permeate)) / (1 - recovery);
+    return (feed - (recovery * permeate)) / (1.0 - recovery);
 }
 
 /*
@@ -112,7 +112,7 @@ static double ew_in_membrane_concentrate(double feed, double permeate, double re
  * kappa(t) / kappa(25) = 1 + alpha (t - 25). Exactly 1 at 25 deg C.
  */
 static double ew_in_temperature_linear_ratio(double celsius, double per_kelvin) {
-    return 1 + (per_kelvin * (celsius - 25));
+    return 1.0 + (per_kelvin * (celsius - 25.0));
 }
 
 /* Not infinite and not NaN, without a library: those two give NaN. */

@@ -56,9 +56,19 @@ final class Operators {
 
     private static C arithmetic(String helper, String operator, C left, C right, Type type, boolean isPlain) {
         if (isPlain || type.form() == Type.Form.DOUBLE) {
-            return infix(left, operator, right, type);
+            return infix(in(type, left), operator, in(type, right), type);
         }
         return Expressions.atom(helper(helper, type) + "(" + left.text() + ", " + right.text() + ")", type);
+    }
+
+    /** A whole number beside a double, as Java promotes it; said aloud, since compilers can warn of it. */
+    private static C in(Type type, C side) {
+        boolean isPromoted = type.form() == Type.Form.DOUBLE && side.type().isWhole();
+        if (!isPromoted) {
+            return side;
+        }
+        boolean isLiteral = side.text().chars().allMatch(Character::isDigit);
+        return Expressions.atom(isLiteral ? side.text() + ".0" : "(double) " + side.inside(), type);
     }
 
     static String helper(String name, Type type) {

@@ -56,6 +56,9 @@ record Ratio(BigInteger num, BigInteger den) implements Comparable<Ratio> {
 
     /** The last convergent of the continued fraction whose two numbers are at most so large: the nearest fraction of small numbers. */
     Ratio nearest(BigInteger most) {
+        if (compareTo(new Ratio(most, BigInteger.ONE)) > 0) {
+            throw new IllegalArgumentException("fraction must be at most " + most + ", but was " + toDouble());
+        }
         BigInteger n = num;
         BigInteger d = den;
         BigInteger p0 = BigInteger.ZERO;

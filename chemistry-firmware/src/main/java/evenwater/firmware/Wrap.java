@@ -6,7 +6,8 @@ import java.util.List;
 final class Wrap {
 
     private static final int WIDTH = 120;
-    private static final List<String> AFTER = List.of(", ", "(");
+    private static final List<String> AFTER = List.of(", ", " = ", "(");
+    private static final List<String> SIGNS = List.of(" + ", " - ", " <= ", " >= ", " == ", " != ", " < ", " > ");
     private static final List<String> BEFORE = List.of(" && ", " || ", " ? ", " : ");
 
     private Wrap() {}
@@ -41,6 +42,10 @@ final class Wrap {
         int logical = BEFORE.stream().mapToInt(head::lastIndexOf).max().orElse(-1);
         if (logical > WIDTH / 3) {
             return logical + 1;
+        }
+        int sign = SIGNS.stream().mapToInt(head::lastIndexOf).max().orElse(-1);
+        if (sign > WIDTH / 2) {
+            return sign + 1;
         }
         for (String after : AFTER) {
             int place = head.lastIndexOf(after);

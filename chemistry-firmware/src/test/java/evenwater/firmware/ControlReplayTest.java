@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The translated valve and pump beside the kernel's own on the JVM: each answer, each number of the state, each saved block. */
 class ControlReplayTest {
 
-    private static final int LIVES = 60;
+    private static final int LIVES = 40;
     private static final int EVENTS = 300;
     private static final Replay REPLAY = new Replay();
 
@@ -30,7 +30,7 @@ class ControlReplayTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-O0", "-O2", "-O3", "-O1 -fsanitize=undefined -fno-sanitize-recover=all"})
+    @ValueSource(strings = {"-O2", "-O3", "-O0 -fsanitize=undefined -fno-sanitize-recover=all"})
     void gccGivesTheJvmsNumbersToTheLastBit(String flags) {
         Compiler.assumeHere("gcc");
         REPLAY.assertSame(driver("gcc", flags));

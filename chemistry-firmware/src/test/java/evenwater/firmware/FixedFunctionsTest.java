@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,20 +40,28 @@ class FixedFunctionsTest {
     private static final int FIRST_FORMULA = 105;
     private static final int SODIUM = 104;
 
-    private final NumberCalls calls = new NumberCalls();
-    private final List<Ratio> exact = new ArrayList<>();
-    private final List<Ratio> bounds = new ArrayList<>();
-    private final Random random = new Random(5);
+    private static final NumberCalls CALLS = new NumberCalls();
+    private static final List<Ratio> EXACT = new ArrayList<>();
+    private static final List<Ratio> BOUNDS = new ArrayList<>();
+    private static final Random RANDOM = new Random(5);
 
-    private void add(Ratio answer, Ratio bound, int code, Number... arguments) {
-        calls.add(code, arguments);
-        exact.add(answer);
-        bounds.add(bound);
+    private final NumberCalls calls = new NumberCalls();
+
+    @BeforeAll
+    static void workOutExactAnswers() {
+        conversions();
+        formulas();
+    }
+
+    private static void add(Ratio answer, Ratio bound, int code, Number... arguments) {
+        CALLS.add(code, arguments);
+        EXACT.add(answer);
+        BOUNDS.add(bound);
     }
 
     /** Half of the numbers small, since large ones saturate. */
-    private int number(FixedFormula.Range range) {
-        int choice = random.nextInt(20);
+    private static int number(FixedFormula.Range range) {
+        int choice = RANDOM.nextInt(20);
         if (choice == 0) {
             return range.least();
         }
@@ -60,34 +69,35 @@ class FixedFunctionsTest {
             return range.most();
         }
         long span = (long) range.most() - range.least() + 1;
-        long above = choice < 10 ? random.nextLong(span) : (long) Math.pow(span, random.nextDouble());
+        long above = choice < 10 ? RANDOM.nextLong(span) : (long) Math.pow(span, RANDOM.nextDouble());
         return (int) Math.min(range.most(), Math.max(range.least(), range.least() + above));
     }
 
-    private void conversions() {
+    private static void conversions() {
         for (int kind = 0; kind < Scales.all().size(); kind++) {
             Scales scales = Scales.all().get(kind);
             Ratio bound = scales.worstError();
             for (int i = 0; i < CASES; i++) {
-                int from = random.nextInt(scales.units().size());
-                int to = random.nextInt(scales.units().size());
-                int value = number(FixedFormula.Range.ANY) * (random.nextBoolean() ? 1 : -1);
-                value = random.nextInt(50) == 0 ? Integer.MIN_VALUE : value;
+                int from = RANDOM.nextInt(scales.units().size());
+                int to = RANDOM.nextInt(scales.units().size());
+                int value = number(FixedFormula.Range.ANY) * (RANDOM.nextBoolean() ? 1 : -1);
+                value = RANDOM.nextInt(50) == 0 ? Integer.MIN_VALUE : value;
                 add(scales.exact(from, to).times(Ratio.of(value, 1)), bound, 100 + kind, from, to, value);
             }
         }
         for (int i = 0; i < CASES; i++) {
-            int unit = random.nextInt(Hardness.units().size());
+            int unit = RANDOM.nextInt(Hardness.units().size());
             int removed = number(FixedFormula.Range.ANY);
             add(Sodium.exact(unit).times(Ratio.of(removed, 1)), Sodium.worstError(), SODIUM, unit, removed);
         }
     }
 
-    private void formulas() {
+    private static void formulas() {
         for (FixedFormula formula : FORMULAS) {
             for (int i = 0; i < CASES; i++) {
-                Integer[] arguments =
-                        formula.arguments.stream().map(this::number).toArray(Integer[]::new);
+                Integer[] arguments = formula.arguments.stream()
+                        .map(FixedFunctionsTest::number)
+                        .toArray(Integer[]::new);
                 if (formula == FixedFormula.BYPASS) {
                     Arrays.sort(arguments, (a, b) -> b - a);
                     arguments = new Integer[] {arguments[0], arguments[2], arguments[1]};
@@ -106,13 +116,11 @@ class FixedFunctionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-O0", "-O2", "-O3", "-O1 -fsanitize=undefined -fno-sanitize-recover=all"})
+    @ValueSource(strings = {"-O2", "-O3", "-O0 -fsanitize=undefined -fno-sanitize-recover=all"})
     void tenThousandCasesOfEachFunctionAreWithinThePrintedBound(String flags) {
         Compiler.assumeHere("gcc");
-        conversions();
-        formulas();
-        assertTrue(calls.size() > 11 * CASES);
-        List<NumberCalls.Answer> answers = calls.run(NumberCalls.driver("gcc", flags));
+        assertTrue(CALLS.size() > 11 * CASES);
+        List<NumberCalls.Answer> answers = CALLS.run(NumberCalls.driver("gcc", flags));
         int saturated = 0;
         for (int i = 0; i < answers.size(); i++) {
             saturated += answers.get(i).status() == SATURATED ? 1 : 0;
@@ -121,22 +129,22 @@ class FixedFunctionsTest {
         assertTrue(saturated > CASES / 10, "too few saturated answers to tell: " + saturated);
     }
 
-    private void assertWithin(int call, NumberCalls.Answer answer) {
+    private static void assertWithin(int call, NumberCalls.Answer answer) {
         BigInteger result = BigInteger.valueOf(answer.bits());
-        Ratio error = new Ratio(result, BigInteger.ONE).minus(exact.get(call)).abs();
+        Ratio error = new Ratio(result, BigInteger.ONE).minus(EXACT.get(call)).abs();
         if (answer.status() == SATURATED) {
-            Ratio beyond = exact.get(call).minus(new Ratio(result, BigInteger.ONE));
+            Ratio beyond = EXACT.get(call).minus(new Ratio(result, BigInteger.ONE));
             boolean isAbove = result.equals(MOST) && beyond.num().signum() > 0;
             boolean isBelow = result.equals(LEAST) && beyond.num().signum() < 0;
             assertTrue(
-                    isAbove || isBelow, () -> "call " + call + " saturates at " + result + " for " + exact.get(call));
+                    isAbove || isBelow, () -> "call " + call + " saturates at " + result + " for " + EXACT.get(call));
             return;
         }
         assertEquals(OK, answer.status(), () -> "call " + call);
         assertTrue(
-                error.compareTo(bounds.get(call)) <= 0,
+                error.compareTo(BOUNDS.get(call)) <= 0,
                 () -> "call " + call + " is off by " + error.toDouble() + " of "
-                        + exact.get(call).toDouble());
+                        + EXACT.get(call).toDouble());
     }
 
     /** Where the quotient itself is exact, so is the way of halves. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,14 +24,17 @@ class LibraryBuildTest {
     /** A compiler may make calls of these four out of loops and copies, also without a library: the standard lets it, for freestanding programs too. */
     private static final Set<String> OF_THE_COMPILER = Set.of("memcpy", "memmove", "memset", "memcmp");
 
+    /** Beyond what is promised: warnings that projects of firmware like to have. */
+    private static final List<String> STRICTER =
+            List.of("-Wconversion", "-Wsign-conversion", "-Wshadow", "-Wcast-qual", "-Wmissing-prototypes", "-Wundef");
+
     @ParameterizedTest
     @ValueSource(strings = {"ew_control.c", "ew_double.c", "ew_fixed.c", "ew_units.c"})
     void anObjectNeedsNoLibraryAndKeepsNothingThatChanges(String source) {
         Compiler.assumeHere("gcc");
         assumeTrue(Compiler.isHere("nm"), "nm is not on this machine: the symbols of the objects were not looked at");
         for (String level : List.of("-O2", "-Os")) {
-            Path object = Compiler.compile(
-                    "gcc", List.of(level, "-ffreestanding", "-c"), source + level + ".o", Places.C.resolve(source));
+            Path object = Compiler.compile("gcc", flags(level), source + level + ".o", Places.C.resolve(source));
             for (String line : Compiler.text(Compiler.run(new byte[0], List.of("nm", object.toString())))
                     .lines()
                     .toList()) {
@@ -48,6 +52,12 @@ class LibraryBuildTest {
                         () -> source + " has a name of its own: " + name);
             }
         }
+    }
+
+    private static List<String> flags(String level) {
+        List<String> flags = new ArrayList<>(List.of(level, "-ffreestanding", "-c"));
+        flags.addAll(STRICTER);
+        return flags;
     }
 
     @Test

@@ -1,6 +1,7 @@
 package evenwater.firmware;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,25 +22,23 @@ class TranslationTest {
     @TempDir
     Path kernel;
 
-    /** The kernel, with the body of one small method of the pump replaced. */
-    private String withBody(String body) throws IOException {
-        for (String name : Names.control()) {
+    /** Enough of the kernel for a method of the pump's window. */
+    private static final List<String> CLASSES = List.of("PumpSettings", "PumpMemory", "PumpWindow");
+
+    /** The C of one small method whose body is replaced. */
+    private String bodyOf(String javaBody) throws IOException {
+        for (String name : CLASSES) {
             Files.copy(Places.KERNEL.resolve(name + ".java"), kernel.resolve(name + ".java"));
         }
         Path file = kernel.resolve("PumpWindow.java");
         String source = Files.readString(file, StandardCharsets.UTF_8);
         String changed = source.replaceAll(
-                "(?s)(private static int place\\(long\\[] m, int index\\) \\{).*?\n    }", "$1 " + body + " }");
-        assertTrue(!changed.equals(source));
+                "(?s)(private static int place\\(long\\[] m, int index\\) \\{).*?\n    }", "$1 " + javaBody + " }");
+        assertNotEquals(source, changed);
         Files.writeString(file, changed, StandardCharsets.UTF_8);
-        return new ControlSources(Kernel.read(kernel, Names.control())).source();
-    }
-
-    private String bodyOf(String javaBody) throws IOException {
-        String source = withBody(javaBody);
-        String head = "static int32_t ew_pump_window_place(const ew_pump_memory *memory, int32_t index) {\n";
-        String after = source.substring(source.indexOf(head) + head.length());
-        return after.substring(0, after.indexOf("\n}")).strip().replaceAll("\\s+", " ");
+        Kernel read = Kernel.read(kernel, CLASSES);
+        Functions functions = new Functions(read, "PumpWindow.place"::equals);
+        return Statements.of(read, functions, functions.all().get(0)).strip().replaceAll("\\s+", " ");
     }
 
     @ParameterizedTest
@@ -71,7 +71,7 @@ class TranslationTest {
             int i; return 0;                                    | a variable without a value
             """)
     void whatIsNotKnownIsRefusedWithItsClassAndLine(String java, String what) {
-        UnsupportedJavaException refusal = assertThrows(UnsupportedJavaException.class, () -> withBody(java));
+        UnsupportedJavaException refusal = assertThrows(UnsupportedJavaException.class, () -> bodyOf(java));
         assertTrue(
                 refusal.getMessage()
                         .matches("(?s)PumpWindow, line \\d+: " + Pattern.quote(what) + " cannot be translated: .*"),
@@ -81,7 +81,7 @@ class TranslationTest {
     @Test
     void aSourceThatCannotBeReadIsRefused() {
         IllegalArgumentException refusal =
-                assertThrows(IllegalArgumentException.class, () -> withBody("return index +;"));
+                assertThrows(IllegalArgumentException.class, () -> bodyOf("return index +;"));
         assertTrue(refusal.getMessage().contains("PumpWindow.java"), refusal.getMessage());
     }
 
