@@ -6,7 +6,6 @@ import com.github.javaparser.ast.expr.Expression;
 import com.github.javaparser.ast.expr.FieldAccessExpr;
 import com.github.javaparser.ast.expr.UnaryExpr;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** The values of the kernel's constants, and how C writes a number. */
 final class Constants {
@@ -133,12 +132,5 @@ final class Constants {
     /** A number that people can read, for a comment. */
     static String readable(double value) {
         return Double.toString(value);
-    }
-
-    /** Whether a name is one of a constant in a class, for a reader of text. */
-    @Nullable
-    String nameOf(String owner, String name) {
-        String home = kernel.ownerOfConstant(owner, name);
-        return home == null ? null : Names.constant(home, name);
     }
 }

@@ -4,9 +4,12 @@
  * Generated from the Java of the library's kernel; do not edit. See README.md. Apache License 2.0.
  *
  * Every function answers with a status: the codes that its part states, 0 or more, or one of ew_common.h, below 0.
- * Nothing is allocated, nothing is kept between calls but what the structs hold. All integers wrap around as in Java and all
- * places in arrays of a struct are kept inside it, so that no input leads to undefined behaviour as long as pointers are valid
- * and arrays as long as stated.
+ * Nothing is allocated, nothing is kept between calls but what the structs hold.
+ *
+ * Initialise a valve's settings and state by their _init before anything else: a struct of zeros is no new one. Give a pump only
+ * settings and a memory that ew_pump_start, ..._are_usable or ..._is_usable have accepted. With others no behaviour is undefined,
+ * since all integers wrap around as in Java and all places stay inside their arrays; but answers mean nothing, and a call may
+ * take very long.
  *
  * What these functions decide are wishes. They replace no safety of an appliance: no overflow protection, no end stop, no
  * limit on a pump that must not run.

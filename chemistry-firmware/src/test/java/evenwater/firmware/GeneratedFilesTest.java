@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,18 @@ class GeneratedFilesTest {
             }
             String committed = Files.exists(path) ? Files.readString(path, StandardCharsets.UTF_8) : "";
             assertEquals(file.getValue(), committed, path + " differs; if that is meant, write it with " + COMMAND);
+        }
+    }
+
+    @Test
+    void theFilesDoNotDependOnTheLocale() throws IOException {
+        Map<String, String> files = FirmwareSources.of(Places.KERNEL);
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab")); // an i without a dot, digits of another shape
+            assertEquals(files, FirmwareSources.of(Places.KERNEL));
+        } finally {
+            Locale.setDefault(before);
         }
     }
 

@@ -133,6 +133,19 @@ class LibraryBuildTest {
         assertEquals("refused 30 of 30\n", Compiler.text(Compiler.run(new byte[0], List.of(program.toString()))));
     }
 
+    /** What the header says of structs that no function made. */
+    @Test
+    void structsOfRandomBytesLeadToNoUndefinedBehaviour() {
+        Compiler.assumeHere("gcc");
+        Path program = Compiler.compile(
+                "gcc",
+                List.of("-O1", "-fsanitize=undefined", "-fno-sanitize-recover=all"),
+                "garbage",
+                Places.MODULE.resolve("src/test/c/garbage.c"),
+                Places.C.resolve("ew_control.c"));
+        assertEquals("done\n", Compiler.text(Compiler.run(new byte[0], List.of(program.toString()))));
+    }
+
     /** Random lives that never reach a line prove nothing about it. */
     @Test
     void theRandomLivesReachNearlyEveryLineOfTheControllers() throws IOException {
