@@ -33,12 +33,14 @@ record Scales(String name, List<Scale> units) {
      */
     record Scale(String constant, Unit<?> unit, Ratio size) {}
 
+    private static final List<Scales> ALL = List.of(
+            of("hardness", Hardness.class, Hardness.MILLIMOLE_PER_LITRE),
+            of("alkalinity", Alkalinity.class, Alkalinity.MILLIEQUIVALENT_PER_LITRE),
+            of("conductivity", Conductivity.class, Conductivity.MICROSIEMENS_PER_CENTIMETRE),
+            of("flow", FlowRate.class, FlowRate.LITRE_PER_MINUTE));
+
     static List<Scales> all() {
-        return List.of(
-                of("hardness", Hardness.class, Hardness.MILLIMOLE_PER_LITRE),
-                of("alkalinity", Alkalinity.class, Alkalinity.MILLIEQUIVALENT_PER_LITRE),
-                of("conductivity", Conductivity.class, Conductivity.MICROSIEMENS_PER_CENTIMETRE),
-                of("flow", FlowRate.class, FlowRate.LITRE_PER_MINUTE));
+        return ALL;
     }
 
     static Scales hardness() {

@@ -15,12 +15,14 @@ import javax.measure.quantity.Temperature;
  */
 record TemperatureScale(String constant, Unit<Temperature> unit, Ratio size, int offsetInThousandths) {
 
+    private static final List<TemperatureScale> ALL = List.of(
+            of("KELVIN", WaterUnits.KELVIN),
+            of("CELSIUS", WaterUnits.CELSIUS),
+            of("FAHRENHEIT", WaterUnits.FAHRENHEIT));
+
     /** In the order of their numbers in C. */
     static List<TemperatureScale> all() {
-        return List.of(
-                of("KELVIN", WaterUnits.KELVIN),
-                of("CELSIUS", WaterUnits.CELSIUS),
-                of("FAHRENHEIT", WaterUnits.FAHRENHEIT));
+        return ALL;
     }
 
     private static TemperatureScale of(String constant, Unit<Temperature> unit) {
