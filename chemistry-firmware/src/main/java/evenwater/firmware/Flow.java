@@ -40,7 +40,7 @@ final class Flow {
             markChanged(f, roots, each.getTarget());
         }
         for (UnaryExpr each : f.body.findAll(UnaryExpr.class)) {
-            if (each.getOperator().isPrefix() ? each.toString().matches("(\\+\\+|--).*") : true) {
+            if (isStep(each)) {
                 markChanged(f, roots, each.getExpression());
             }
         }
@@ -54,6 +54,14 @@ final class Flow {
         for (MethodCallExpr each : f.body.findAll(MethodCallExpr.class)) {
             call(f, roots, each);
         }
+    }
+
+    /** Whether an expression changes its variable by one. */
+    static boolean isStep(UnaryExpr e) {
+        return switch (e.getOperator()) {
+            case PREFIX_INCREMENT, PREFIX_DECREMENT, POSTFIX_INCREMENT, POSTFIX_DECREMENT -> true;
+            default -> false;
+        };
     }
 
     /** Parameters by name, and local names of arrays that belong to them. */

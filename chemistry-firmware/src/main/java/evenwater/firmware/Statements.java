@@ -181,8 +181,8 @@ final class Statements {
         return body.findAll(AssignExpr.class).stream()
                         .anyMatch(each -> each.getTarget().toString().equals(name))
                 || body.findAll(UnaryExpr.class).stream()
-                        .anyMatch(each -> each.toString().matches("(\\+\\+|--)?" + name + "(\\+\\+|--)?")
-                                && each.toString().length() > name.length() + 1);
+                        .anyMatch(each -> Flow.isStep(each)
+                                && each.getExpression().toString().equals(name));
     }
 
     private void countRows(ForEachStmt s) {
