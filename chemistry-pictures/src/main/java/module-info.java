@@ -2,4 +2,6 @@
 module evenwater.pictures {
     requires transitive evenwater.chemistry;
     requires static org.jspecify; // annotations only
+
+    exports evenwater.pictures;
 }
