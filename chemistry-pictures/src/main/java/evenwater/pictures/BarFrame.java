@@ -50,7 +50,7 @@ final class BarFrame {
         bar(sheet, "anions", water.anions(), y).ifPresent(below::add);
         sheet.takeDownTo(y + HEIGHT);
         if (!below.isEmpty()) {
-            thin(sheet, "thin: " + String.join("; ", below));
+            thin(sheet, "narrow parts: " + String.join("; ", below));
         }
     }
 
@@ -74,9 +74,12 @@ final class BarFrame {
             sum += part.milliequivalents();
             double width = x(sum) - left;
             rectangle(sheet.body(), part, left, y, width);
-            if (TextWidth.of(part.words(), Sheet.SMALL, false) + PAD / 2 <= width) {
-                sheet.text(part.words(), left + width / 2, base, Sheet.SMALL, Anchor.MIDDLE, false, "ew-ink", false);
-            } else {
+            boolean wide = fits(part.words(), width);
+            if (wide || fits(part.symbol(), width)) {
+                String label = wide ? part.words() : part.symbol();
+                sheet.text(label, left + width / 2, base, Sheet.SMALL, Anchor.MIDDLE, false, "ew-ink", false);
+            }
+            if (!wide) {
                 thin.add(part.words());
             }
         }
@@ -86,6 +89,10 @@ final class BarFrame {
             sheet.text(words, x(sum) + PAD, base, Sheet.SMALL, Anchor.START, false, "ew-muted", false);
         }
         return fits ? Optional.empty() : Optional.of(words);
+    }
+
+    private static boolean fits(String label, double width) {
+        return TextWidth.of(label, Sheet.SMALL, false) + PAD / 2 <= width;
     }
 
     private static void rectangle(Svg body, Part part, double left, double y, double width) {

@@ -90,13 +90,12 @@ public final class BreakthroughPicture extends Picture {
 
     @Override
     void draw(Sheet sheet) {
-        sheet.subtitle(
-                "The feed has "
-                        + shown().stream()
-                                .map(i -> run.ions().get(i))
-                                .map(ion -> Figures.text(feed(ion)) + " of " + ion.name())
-                                .collect(Collectors.joining(", "))
-                        + " meq/L. What the resin holds less strongly leaves first, pushed out by what it holds more strongly.");
+        sheet.subtitle("What the resin holds less strongly leaves first. Of the feed, in meq/L: "
+                + shown().stream()
+                        .map(i -> run.ions().get(i))
+                        .map(ion -> ion.name() + "\u00A0" + Figures.few(feed(ion)))
+                        .collect(Collectors.joining(", "))
+                + ".");
         Chart chart = new Chart("water through the bed, " + unit, "in the water that leaves, meq/L")
                 .fromZero()
                 .fromNothing();

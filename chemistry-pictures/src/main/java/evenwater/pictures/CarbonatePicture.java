@@ -77,7 +77,7 @@ public final class CarbonatePicture extends Picture {
     }
 
     private String carbonDioxide() {
-        return own.carbonDioxide().to(Ion.CARBON_DIOXIDE.milligramPerLitre()).toText(Locale.ROOT, 3);
+        return Figures.text(own.carbonDioxide().in(Ion.CARBON_DIOXIDE.milligramPerLitre()), "mg/L\u00A0CO₂");
     }
 
     @Override
@@ -96,7 +96,7 @@ public final class CarbonatePicture extends Picture {
             }
         }
         if (own.pH() >= FROM_PH && own.pH() <= TO_PH) {
-            chart.upright(own.pH(), "this water: " + "pH " + Figures.text(own.pH()) + ", " + carbonDioxide());
+            chart.upright(own.pH(), "this water: " + "pH\u00A0" + Figures.text(own.pH()) + ", " + carbonDioxide());
         }
         chart.draw(sheet);
     }

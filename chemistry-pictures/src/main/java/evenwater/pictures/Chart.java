@@ -127,17 +127,24 @@ final class Chart {
     }
 
     private Frame frame(Sheet sheet, Axis x, Axis y, Gutter gutter) {
-        double ticks = 0;
-        for (double tick : y.ticks()) {
-            ticks = Math.max(ticks, TextWidth.of(y.text(tick), Sheet.SMALL, false));
-        }
-        double left = Sheet.MARGIN + ticks + 6;
-        double right = Sheet.WIDTH - Sheet.MARGIN - (gutter.isEmpty() ? TICK_ROOM : gutter.width());
+        double edge = widest(x) / 2 + 2; // an outer tick hangs over
+        double left = Math.max(edge, Sheet.MARGIN + widest(y) + 6);
+        double right = Sheet.WIDTH - Math.max(edge, Sheet.MARGIN + gutter.width());
         double base = sheet.bottom() + ABOVE + Sheet.TEXT;
-        sheet.text(yLabel, Sheet.MARGIN, base, Sheet.TEXT, Anchor.START, false, "ew-ink", false);
+        String label = TextWidth.lines(yLabel, Sheet.WIDTH - 2 * Sheet.MARGIN, Sheet.TEXT, false, 1)
+                .get(0);
+        sheet.text(label, Sheet.MARGIN, base, Sheet.TEXT, Anchor.START, false, "ew-ink", false);
         double top = base + ABOVE + (gutter.isEmpty() ? 0 : 4);
         double height = Math.max(LEAST_HEIGHT, gutter.height());
         return new Frame(new Box(left, top, right, top + height), fitting(x, right - left), y);
+    }
+
+    private static double widest(Axis axis) {
+        double widest = 0;
+        for (double tick : axis.ticks()) {
+            widest = Math.max(widest, TextWidth.of(axis.text(tick), Sheet.SMALL, false));
+        }
+        return widest;
     }
 
     /** Takes fewer ticks until they do not touch. */
@@ -145,12 +152,7 @@ final class Chart {
         Axis fitting = x;
         for (int ticks = X_TICKS; ticks > 1; ticks--) {
             fitting = x.withTicks(ticks);
-            double widest = 0;
-            double[] all = fitting.ticks();
-            for (double tick : all) {
-                widest = Math.max(widest, TextWidth.of(fitting.text(tick), Sheet.SMALL, false));
-            }
-            if (widest + TICK_ROOM <= width * fitting.step() / (fitting.high() - fitting.low())) {
+            if (widest(fitting) + TICK_ROOM <= width * fitting.step() / (fitting.high() - fitting.low())) {
                 return fitting;
             }
         }

@@ -37,15 +37,11 @@ record Frame(Box area, Axis x, Axis y) {
             text(sheet, x.text(tick), x(tick), area.bottom() + BELOW_TICKS + 1, Anchor.MIDDLE);
         }
         rule(body, area.left(), area.bottom(), area.right(), area.bottom(), "ew-axis");
-        sheet.text(
-                x.label(),
-                (area.left() + area.right()) / 2,
-                area.bottom() + BELOW_LABEL,
-                Sheet.TEXT,
-                Anchor.MIDDLE,
-                false,
-                "ew-ink",
-                false);
+        double middle = (area.left() + area.right()) / 2;
+        double room = 2 * (Math.min(middle, Sheet.WIDTH - middle) - Sheet.MARGIN);
+        String label = TextWidth.lines(x.label(), room, Sheet.TEXT, false, 1).get(0);
+        double base = area.bottom() + BELOW_LABEL;
+        sheet.text(label, middle, base, Sheet.TEXT, Anchor.MIDDLE, false, "ew-ink", false);
         sheet.takeDownTo(area.bottom() + BELOW_LABEL + Sheet.TEXT / 2);
     }
 

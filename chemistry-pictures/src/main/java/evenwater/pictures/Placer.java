@@ -13,7 +13,11 @@ final class Placer {
     private static final int MOST_LINES = 3;
     private static final double[] DISTANCES = {9, 20, 34, 52, 76, 104};
     private static final double SPACING = 3;
-    private static final double FAR = 0.2;
+    private static final double CLEAR = 3;
+    /** From here on a label needs a leader to its point. */
+    private static final double APART = 15;
+
+    private static final double FAR = 0.35;
     private static final double SPLIT = 1;
 
     private final Sheet sheet;
@@ -25,7 +29,7 @@ final class Placer {
         this.area = area;
     }
 
-    private record Place(List<String> lines, Box box, double distance, boolean isLeft) {}
+    private record Place(Point at, List<String> lines, Box box, double distance, boolean isLeft) {}
 
     /** A stroke that labels should keep clear of, in coordinates of the sheet. */
     void keepClear(double x1, double y1, double x2, double y2) {
@@ -55,12 +59,17 @@ final class Placer {
 
     private double cost(Place place) {
         long covered = drawn.stream()
-                .filter(point -> place.box.contains(point.x(), point.y()))
+                .filter(point -> place.box.isWithin(point.x(), point.y(), CLEAR))
                 .count();
         return FAR * place.distance + SPLIT * place.lines.size() + covered;
     }
 
     private void write(Place place, String colour) {
+        if (place.distance > APART) {
+            double x = place.isLeft ? place.box.right() + CLEAR : place.box.left() - CLEAR;
+            double y = Math.max(place.box.top(), Math.min(place.box.bottom(), place.at.y()));
+            Frame.rule(sheet.body(), place.at.x(), place.at.y(), x, y, "ew-axis");
+        }
         double base = place.box.top() + Sheet.TEXT * 0.85;
         for (String line : place.lines) {
             sheet.text(
@@ -88,7 +97,7 @@ final class Placer {
                 for (double top :
                         new double[] {point.y() - distance - height, point.y() + distance, point.y() - height / 2}) {
                     Box box = new Box(left, top, left + width, top + height);
-                    places.add(new Place(lines, box, distance, left < point.x()));
+                    places.add(new Place(point, lines, box, distance, left < point.x()));
                 }
             }
         }

@@ -38,8 +38,9 @@ final class Sheet {
             return left < that.right && that.left < right && top < that.bottom && that.top < bottom;
         }
 
-        boolean contains(double x, double y) {
-            return x >= left && x <= right && y >= top && y <= bottom;
+        /** Whether a point is inside, or as near as a margin. */
+        boolean isWithin(double x, double y, double margin) {
+            return x >= left - margin && x <= right + margin && y >= top - margin && y <= bottom + margin;
         }
 
         boolean isInside(Box that) {
@@ -95,6 +96,9 @@ final class Sheet {
 
     /** A line of text at its base line; a halo keeps it readable on lines. */
     void text(String text, double x, double y, double size, Anchor anchor, boolean bold, String colour, boolean halo) {
+        if (text.isBlank()) {
+            return;
+        }
         texts.add(box(text, x, y, size, anchor, bold));
         List<String> attributes = new ArrayList<>(List.of("x", Svg.number(x), "y", Svg.number(y)));
         attributes.addAll(List.of("font-size", Svg.number(size), "text-anchor", anchor.word, "class", colour));

@@ -8,6 +8,8 @@ final class Svg {
 
     private static final int DECIMALS = 2;
 
+    private static final int REPLACEMENT = 0xFFFD;
+
     private final StringBuilder text = new StringBuilder();
 
     /** Begins an element with pairs of names and values. */
@@ -55,7 +57,7 @@ final class Svg {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    /** Characters that XML 1.0 cannot hold become spaces. */
+    /** Characters that XML 1.0 cannot hold become the replacement character. */
     static String escaped(String text) {
         StringBuilder escaped = new StringBuilder();
         text.codePoints().forEach(point -> {
@@ -64,13 +66,13 @@ final class Svg {
                 case '>' -> escaped.append("&gt;");
                 case '&' -> escaped.append("&amp;");
                 case '"' -> escaped.append("&quot;");
-                default -> escaped.appendCodePoint(isText(point) ? point : ' ');
+                default -> escaped.appendCodePoint(isText(point) ? point : REPLACEMENT);
             }
         });
         return escaped.toString();
     }
 
-    private static boolean isText(int point) {
+    static boolean isText(int point) {
         boolean surrogate = point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE;
         return point >= ' '
                 && !surrogate

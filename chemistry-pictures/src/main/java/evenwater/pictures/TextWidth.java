@@ -44,7 +44,7 @@ final class TextWidth {
             return WIDTHS[0] / 1000.0;
         }
         boolean symbol = point >= FIRST_SYMBOL && point <= LAST_SYMBOL;
-        return point >= FIRST_WIDE && !symbol ? WIDE : OTHER;
+        return (point >= FIRST_WIDE && !symbol) || !Svg.isText(point) ? WIDE : OTHER;
     }
 
     /** Breaks a text between words; what no line of this width holds, and what comes after the last line, becomes an ellipsis. */
