@@ -2,6 +2,7 @@
 module evenwater.examples {
     requires evenwater.chemistry;
     requires evenwater.lessons;
+    requires evenwater.pictures;
     requires info.picocli;
     requires org.apache.commons.csv;
     requires static org.jspecify; // annotations only

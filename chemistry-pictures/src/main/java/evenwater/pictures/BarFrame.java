@@ -79,7 +79,7 @@ final class BarFrame {
                 String label = wide ? part.words() : part.symbol();
                 sheet.text(label, left + width / 2, base, Sheet.SMALL, Anchor.MIDDLE, false, "ew-ink", false);
             }
-            if (!wide) {
+            if (!wide && part.isShown()) {
                 thin.add(part.words());
             }
         }

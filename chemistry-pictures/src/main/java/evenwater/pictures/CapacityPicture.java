@@ -129,11 +129,15 @@ public final class CapacityPicture extends Picture {
             chart.line(curve.source(), style, line(curve));
             style++;
         }
-        marked.forEach(mark -> chart.mark(
-                new Point(mark.dose.in(doseUnit), mark.capacity.in(capacityUnit)),
-                0,
-                mark.name + ": " + mark.dose.to(doseUnit).toText(Locale.ROOT, 3) + ", "
-                        + share(mark.capacity, mark.dose)));
+        int colour = 0;
+        for (Marked mark : marked) {
+            chart.mark(
+                    new Point(mark.dose.in(doseUnit), mark.capacity.in(capacityUnit)),
+                    colour % Theme.STYLES,
+                    mark.name + ": " + Figures.text(mark.dose.in(doseUnit), doseUnit) + ", "
+                            + share(mark.capacity, mark.dose));
+            colour++;
+        }
         chart.draw(sheet);
     }
 

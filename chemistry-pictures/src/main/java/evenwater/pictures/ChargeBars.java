@@ -51,6 +51,11 @@ record ChargeBars(String name, List<Part> cations, List<Part> anions) {
             return symbol + "\u00A0" + Figures.few(milliequivalents);
         }
 
+        /** Whether it is more than nothing at three decimals. */
+        boolean isShown() {
+            return !Figures.few(milliequivalents).equals("0");
+        }
+
         boolean isMeasured() {
             return style >= 0;
         }
@@ -101,6 +106,7 @@ record ChargeBars(String name, List<Part> cations, List<Part> anions) {
     }
 
     private static String words(List<Part> parts) {
-        return parts.isEmpty() ? "nothing" : parts.stream().map(Part::words).collect(Collectors.joining(", "));
+        String words = parts.stream().filter(Part::isShown).map(Part::words).collect(Collectors.joining(", "));
+        return words.isEmpty() ? "nothing" : words;
     }
 }

@@ -74,10 +74,8 @@ final class Svg {
 
     static boolean isText(int point) {
         boolean surrogate = point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE;
-        return point >= ' '
-                && !surrogate
-                && (point & 0xFFFE) != 0xFFFE
-                && Character.getType(point) != Character.CONTROL;
+        boolean control = point != '\n' && Character.getType(point) == Character.CONTROL;
+        return !surrogate && !control && (point & 0xFFFE) != 0xFFFE;
     }
 
     @Override

@@ -22,6 +22,7 @@ import evenwater.chemistry.uncertainty.UncertainResult;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -35,6 +36,8 @@ class ShownFiguresTest {
 
     private static final double RULER = 0.03;
 
+    private static final Map<String, Picture> PICTURES = Samples.all();
+
     private static void assertShows(double expected, Drawn drawn, double y) {
         assertEquals(expected, drawn.valueAtY(y), RULER * drawn.perUnit(false));
     }
@@ -46,7 +49,7 @@ class ShownFiguresTest {
     }
 
     private static Drawn drawn(String name) {
-        return Drawn.of(Samples.all().get(name).toSvg());
+        return Drawn.of(PICTURES.get(name).toSvg());
     }
 
     @Test

@@ -68,6 +68,17 @@ class ThemeTest {
         return colours;
     }
 
+    @Test
+    void theStyleSheetIsWrittenRuleByRule() {
+        String css = Drawn.of(BalancePicture.of(Samples.LEDGER).toSvg()).content("style");
+        assertEquals(Theme.css(), css);
+        String rule = "\\.ew[a-z0-9 -]*\\{[a-z-]+:[^{}]+}\n";
+        assertTrue(
+                css.matches(
+                        "\n(" + rule + ")+@media screen and \\(prefers-color-scheme:dark\\)\\{\n(" + rule + ")+}\n"),
+                css);
+    }
+
     private static double linear(double channel) {
         return channel <= 0.04045 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
     }
