@@ -116,6 +116,14 @@ final class HouseholdCommand implements Callable<String> {
     private @Nullable String carrier;
 
     @Option(
+            names = "--report",
+            paramLabel = "file.html",
+            description =
+                    "Write the report with pictures to this file as well, as one page of HTML that needs nothing else. "
+                            + "The file must be new, or one that this option wrote before, which is then replaced.")
+    private @Nullable String reportTo;
+
+    @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             description = "Show this text.")
@@ -164,6 +172,7 @@ final class HouseholdCommand implements Callable<String> {
             throw new UsageException("--bundled shows a household without a file: leave one of the two out");
         }
         treatments.refuseOrphans();
+        Optional<ReportPath> path = Optional.ofNullable(reportTo).map(ReportPath::of);
         String name = file == null ? household().file() : file;
         ReportFile report = ReportFile.of(name, bytes());
         try {
@@ -181,7 +190,7 @@ final class HouseholdCommand implements Callable<String> {
             treatments.refuseWithoutCarbon(source);
             plan.refuseWithoutSoftener(house);
             PlanWish wish = plan.wish(own && nothingSaid ? household().plan() : PlanWish.NOTHING);
-            return new HouseholdReport(
+            Page page = new HouseholdReport(
                             name,
                             report,
                             source,
@@ -192,7 +201,9 @@ final class HouseholdCommand implements Callable<String> {
                             speech(),
                             !own && nothingSaid,
                             treatments.isRecoveryAssumed())
-                    .text();
+                    .page();
+            path.ifPresent(to -> to.write(HtmlText.of(page.blocks())));
+            return page.toString();
         } catch (UnusableReportException e) {
             throw new UsageException(
                     name + (e.line() > 0 ? ":" + e.line() : "") + ": " + e.getMessage() + hint(e.getMessage() + ""));

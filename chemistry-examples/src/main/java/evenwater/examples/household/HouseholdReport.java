@@ -8,7 +8,7 @@ import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.verdict.Requirements;
 import java.util.List;
 
-/** The report of a household, as text for a person. */
+/** The report of a household, for a person. */
 final class HouseholdReport {
 
     private final String name;
@@ -49,11 +49,11 @@ final class HouseholdReport {
     private List<Dosing> recipe(Page page, Requirements kind, Stages stages) {
         Recipe recipe = Recipes.recipe(stages.water(stages.last()).with(tank.temperature()), kind, tank);
         new RecipeSection(kind, tank, recipe).write(page);
-        new UncertaintySection(kind, tank, recipe, source.report(), assumptions, house.train()).write(page);
+        new UncertaintySection(kind, tank, recipe, source, assumptions, house.train(), speech).write(page);
         return recipe.doses().stream().map(RecipeDose::dosing).toList();
     }
 
-    String text() {
+    Page page() {
         Stages stages = new Stages(source, house.train());
         Page page = new Page();
         page.title("Household water: " + Page.foreign(name));
@@ -74,15 +74,20 @@ final class HouseholdReport {
         Trust trust = new Trust(source);
         trust.doubt().ifPresent(page::say);
         new Summary(stages, speech).write(page);
+        page.picture("", () -> HouseholdPictures.balance(stages));
         new SourceSection(source, speech, trust).write(page);
         new StageSection(stages, house, speech).write(page);
+        page.picture("", () -> HouseholdPictures.saturation(stages));
         new SodiumSection(stages, house).write(page);
+        house.softener()
+                .ifPresent(softener ->
+                        page.picture("", () -> HouseholdPictures.sodium(softener, stages.inFrontOf(softener), speech)));
         house.softener()
                 .ifPresent(softener -> new PlanSection(stages.inFrontOf(softener), softener, wish, speech).write(page));
         VerdictSection verdict = new VerdictSection(stages, house, trust, tank);
         verdict.write(page);
         List<Dosing> doses = tank.kind().map(kind -> recipe(page, kind, stages)).orElse(List.of());
         verdict.cautions(page, doses);
-        return page.toString();
+        return page;
     }
 }

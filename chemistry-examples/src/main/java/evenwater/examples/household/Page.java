@@ -1,79 +1,57 @@
 package evenwater.examples.household;
 
+import evenwater.pictures.Picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 
-/** Text for a person: headings, paragraphs, lists and tables of fixed width. */
+/** What is to be said to a person: headings, paragraphs, lists, tables and pictures, as text or as a page of HTML. */
 final class Page {
 
-    private static final int WIDTH = 100;
     private static final int LONGEST_FOREIGN = 80;
 
-    private final StringBuilder text = new StringBuilder();
+    private final List<Block> blocks = new ArrayList<>();
 
     Page title(String title) {
-        text.append(title).append('\n').append("=".repeat(title.length())).append('\n');
-        return this;
+        return add(new Block.Title(title));
     }
 
     Page heading(String heading) {
-        text.append('\n')
-                .append(heading)
-                .append('\n')
-                .append("-".repeat(heading.length()))
-                .append('\n');
-        return this;
+        return add(new Block.Heading(heading));
     }
 
-    /** A paragraph, broken between words. */
     Page say(String sentence) {
-        return wrapped("", sentence);
+        return add(new Block.Paragraph(sentence));
     }
 
     /** A line of a list. */
     Page item(String sentence) {
-        return wrapped("  - ", sentence);
+        return add(new Block.Item(sentence));
     }
 
     Page gap() {
-        text.append('\n');
-        return this;
-    }
-
-    private Page wrapped(String first, String sentence) {
-        String indent = " ".repeat(first.length());
-        StringBuilder line = new StringBuilder(first);
-        for (String word : sentence.split(" ", -1)) {
-            if (line.length() + word.length() > WIDTH && line.length() > indent.length()) {
-                text.append(line.toString().stripTrailing()).append('\n');
-                line.setLength(0);
-                line.append(indent);
-            }
-            line.append(word).append(' ');
-        }
-        text.append(line.toString().stripTrailing()).append('\n');
-        return this;
+        return add(new Block.Gap());
     }
 
     /** A table; the first column is set left, the others right. The first row is the head. */
     Page table(List<String[]> rows) {
-        int columns = rows.stream().mapToInt(row -> row.length).max().orElse(0);
-        int[] widths = new int[columns];
-        for (String[] row : rows) {
-            for (int i = 0; i < row.length; i++) {
-                widths[i] = Math.max(widths[i], row[i].length());
-            }
-        }
-        for (String[] row : rows) {
-            List<String> cells = new ArrayList<>();
-            for (int i = 0; i < row.length; i++) {
-                String blank = " ".repeat(widths[i] - row[i].length());
-                cells.add(i == 0 ? row[i] + blank : blank + row[i]);
-            }
-            text.append("  ").append(String.join("   ", cells).stripTrailing()).append('\n');
-        }
+        return add(new Block.Table(List.copyOf(rows)));
+    }
+
+    /** A picture with what must be known to read it; drawn only for a page that shows pictures. */
+    Page picture(String caption, Supplier<Optional<Picture>> picture) {
+        return add(new Block.Figure(caption, picture));
+    }
+
+    private Page add(Block block) {
+        blocks.add(block);
         return this;
+    }
+
+    List<Block> blocks() {
+        return List.copyOf(blocks);
     }
 
     /** Text from outside: control and direction marks taken out, and no longer than a line bears. */
@@ -100,6 +78,6 @@ final class Page {
 
     @Override
     public String toString() {
-        return text.toString();
+        return PlainText.of(blocks);
     }
 }

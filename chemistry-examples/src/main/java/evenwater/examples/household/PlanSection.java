@@ -110,6 +110,10 @@ final class PlanSection {
                 softened(softener.treat(raw), gives),
                 cycle.map(steady -> softened(blend(steady), gives)));
         page.gap().table(table.rows()).gap();
+        page.picture("", () -> HouseholdPictures.capacity(schedule, cycle));
+        cycle.ifPresent(steady -> page.picture(
+                "Computed with this water, and with the bed as its regenerations leave it; on the right of the mark is what would come if the valve did not regenerate.",
+                () -> HouseholdPictures.breakthrough(steady, raw, USUAL_FLOW_IN_BED_VOLUMES_PER_HOUR, END_POINT)));
         page.say("The table is common practice for co-flow and some 10 gpg of hardness in water without much else.");
         cycle.ifPresent(steady -> bed(page, steady));
         choice.days()

@@ -22,9 +22,13 @@ final class Resource {
         }
     }
 
+    static String text(String name) {
+        return new String(bytes(name), StandardCharsets.UTF_8);
+    }
+
     /** Returns the fields of each line that is no comment, separated by semicolons. */
     static List<String[]> rows(String name) {
-        return new String(bytes(name), StandardCharsets.UTF_8)
+        return text(name)
                 .lines()
                 .filter(line -> !line.startsWith("#") && !line.isBlank())
                 .map(line -> line.split("; ", -1))

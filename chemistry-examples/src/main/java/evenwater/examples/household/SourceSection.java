@@ -62,6 +62,7 @@ final class SourceSection {
         Stages untreated = new Stages(source, Train.of());
         page.gap().table(new WaterTable(untreated).rows(0));
         new Conditions(untreated).write(page, 0);
+        page.picture("", () -> HouseholdPictures.carbonate(source.water()));
         hardness(page);
         balance(page);
     }

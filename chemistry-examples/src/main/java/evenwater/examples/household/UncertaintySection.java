@@ -1,7 +1,7 @@
 package evenwater.examples.household;
 
 import evenwater.chemistry.analysis.Assumptions;
-import evenwater.chemistry.analysis.LabReport;
+import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.analysis.UncertainReport;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
@@ -55,18 +55,28 @@ final class UncertaintySection {
     private final UncertainReport report;
     private final Assumptions assumptions;
     private final Train train;
+    private final Speech speech;
+    private final Water source;
     private final Map<RecipeDose, Uncertain<WaterQuantity<Dimensionless>>> doses = new HashMap<>();
     private final Uncertain<WaterQuantity<Dimensionless>> volume =
             Uncertain.normal(1, OF_THE_VOLUME).named("volume");
 
     UncertaintySection(
-            Requirements kind, TankWish wish, Recipe recipe, LabReport report, Assumptions assumptions, Train train) {
+            Requirements kind,
+            TankWish wish,
+            Recipe recipe,
+            Interpretation source,
+            Assumptions assumptions,
+            Train train,
+            Speech speech) {
         this.kind = kind;
         this.wish = wish;
         this.recipe = recipe;
-        this.report = report.uncertain(wish.usualUncertainty().orElse(USUAL));
+        this.source = source.water();
+        this.report = source.report().uncertain(wish.usualUncertainty().orElse(USUAL));
         this.assumptions = assumptions;
         this.train = train;
+        this.speech = speech;
         recipe.doses()
                 .forEach(dose -> doses.put(
                         dose,
@@ -88,15 +98,27 @@ final class UncertaintySection {
         Draws before = Draws.of(inputs, this::last);
         inputs.add(volume);
         recipe.doses().forEach(dose -> inputs.add(Objects.requireNonNull(doses.get(dose))));
-        Draws after = Draws.of(inputs, draw -> Recipes.treated(last(draw), recipe, dose -> factor(dose, draw)));
+        Draws after = Draws.of(inputs, this::mixed);
         page.gap().table(rows(before, after));
         page.say(
                 "\"Inside\" is the share of the draws that keep the range; it is itself a range where a draw cannot tell, as with a pH "
                         + "that hangs on the CO₂ of the tank. The draws leave out the error of the models, some 3 % of a conductivity.");
+        page.picture(
+                TankFigure.CAPTION,
+                () -> new TankFigure(wish.volume(), speech.hardness())
+                        .hardness(source, recipe.water(), kind, inputs, this::source, this::mixed));
+    }
+
+    private Water source(Draw draw) {
+        return report.drawn(draw).interpret(assumptions).water();
     }
 
     private Water last(Draw draw) {
-        return train.treat(report.drawn(draw).interpret(assumptions).water());
+        return train.treat(source(draw));
+    }
+
+    private Water mixed(Draw draw) {
+        return Recipes.treated(last(draw), recipe, dose -> factor(dose, draw));
     }
 
     private double factor(RecipeDose dose, Draw draw) {

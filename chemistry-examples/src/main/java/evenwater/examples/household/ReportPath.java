@@ -1,0 +1,101 @@
+package evenwater.examples.household;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+
+/** The file that {@code --report} names: new, or one that this program wrote before; written as a whole or not at all. */
+final class ReportPath {
+
+    private static final String OPTION = "--report: ";
+
+    private final String name;
+    private final Path file;
+
+    private ReportPath(String name, Path file) {
+        this.name = name;
+        this.file = file;
+    }
+
+    /** Refuses early what could not be written in the end. */
+    static ReportPath of(String name) {
+        Path file;
+        try {
+            file = Path.of(name).toAbsolutePath();
+        } catch (InvalidPathException e) {
+            throw refused(name, "is no name of a file; name one such as report.html");
+        }
+        ReportPath path = new ReportPath(name, file);
+        path.requireWritable();
+        return path;
+    }
+
+    private void requireWritable() {
+        Path folder = file.getParent();
+        if (name.isBlank() || file.getFileName() == null || Files.isDirectory(file)) {
+            throw refused(name, "is a folder; name a file in it, such as report.html");
+        }
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw refused(name, "its folder does not exist; make it first, or name a file in another one");
+        }
+        if (Files.exists(file) && !isOurs()) {
+            throw refused(
+                    name,
+                    "exists, and this program did not write it; name a new file, or one that holds such a report");
+        }
+        if (!Files.isWritable(folder)) {
+            throw refused(name, "its folder must not be written to; name a file in another one");
+        }
+    }
+
+    private boolean isOurs() {
+        byte[] beginning = HtmlText.BEGINNING.getBytes(StandardCharsets.UTF_8);
+        if (!Files.isRegularFile(file)) {
+            return false; // reading a pipe or a device might never end
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(beginning, in.readNBytes(beginning.length));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** Writes beside the file first, then moves it there. */
+    void write(String html) {
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        boolean begun = false;
+        try {
+            try (var out = Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+                begun = true;
+                out.write(html);
+            }
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (FileAlreadyExistsException e) {
+            throw refused(name, part.getFileName() + " stands in the way beside it; remove it first");
+        } catch (IOException e) {
+            if (begun) {
+                remove(part);
+            }
+            throw refused(name, "cannot be written: no room, or not allowed; nothing was left there");
+        }
+    }
+
+    private static void remove(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // nothing more can be done; the message that follows names the file
+        }
+    }
+
+    private static UsageException refused(String name, String why) {
+        return new UsageException(OPTION + Page.foreign(name) + ": " + why);
+    }
+}
