@@ -112,7 +112,7 @@ public final class CapacityPicture extends Picture {
     }
 
     private static String share(ExchangeCapacity capacity, SaltDose dose) {
-        return Figures.text(100 * SaltEfficiency.of(capacity, dose).shareOfTheory()) + " % of theory";
+        return Figures.text(100 * SaltEfficiency.of(capacity, dose).shareOfTheory(), "%") + " of theory";
     }
 
     @Override

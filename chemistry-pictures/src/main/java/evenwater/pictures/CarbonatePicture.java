@@ -73,7 +73,17 @@ public final class CarbonatePicture extends Picture {
                 + own.carbon().toText(Locale.ROOT, 3) + " of inorganic carbon " + Figures.text(share(own, 0))
                 + " % is CO₂ (" + carbonDioxide() + "), " + Figures.text(share(own, 1)) + " % bicarbonate, "
                 + Figures.text(share(own, 2)) + " % carbonate, and " + Figures.text(share(own, 3))
-                + " % is paired with calcium, magnesium and sodium. Below pH 6 nearly all is CO₂, above pH 11 carbonate and its pairs.";
+                + " % is paired with calcium, magnesium and sodium. Of CO₂ and bicarbonate there is as much at pH "
+                + crossing(0, 1) + ", of bicarbonate and carbonate at pH " + crossing(1, 2) + ".";
+    }
+
+    /** The pH from which on there is more of another part; to a tenth, as the states lie closer than that. */
+    private String crossing(int less, int more) {
+        return states.stream()
+                .filter(state -> share(state, more) >= share(state, less))
+                .findFirst()
+                .map(state -> String.format(Locale.ROOT, "%.1f", state.pH()))
+                .orElse("above " + Figures.text(TO_PH));
     }
 
     private String carbonDioxide() {

@@ -229,6 +229,7 @@ final class Chart {
     }
 
     private void label(Frame frame, Placer placer) {
+        marks.forEach(mark -> placer.rival(on(frame, mark.at)));
         for (Mark mark : marks) {
             placer.place(mark.label, "ew-ink", List.of(on(frame, mark.at)));
         }

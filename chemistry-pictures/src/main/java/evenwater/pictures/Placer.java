@@ -12,6 +12,7 @@ final class Placer {
     private static final double LINE = 15;
     private static final int MOST_LINES = 3;
     private static final double[] DISTANCES = {9, 20, 34, 52, 76, 104};
+    private static final int LEADER_STEPS = 20;
     private static final double SPACING = 3;
     private static final double CLEAR = 3;
     /** From here on a label needs a leader to its point. */
@@ -19,17 +20,40 @@ final class Placer {
 
     private static final double FAR = 0.35;
     private static final double SPLIT = 1;
+    private static final double MISTAKEN = 40;
 
     private final Sheet sheet;
     private final Box area;
     private final List<Point> drawn = new ArrayList<>();
+    private final List<Point> rivals = new ArrayList<>();
 
     Placer(Sheet sheet, Box area) {
         this.sheet = sheet;
         this.area = area;
     }
 
-    private record Place(Point at, List<String> lines, Box box, double distance, boolean isLeft) {}
+    private record Place(Point at, List<String> lines, Box box, double distance, boolean isLeft) {
+
+        boolean isNearer(Point rival) {
+            return distanceTo(rival) < distanceTo(at);
+        }
+
+        private double distanceTo(Point point) {
+            return Math.hypot((box.left() + box.right()) / 2 - point.x(), (box.top() + box.bottom()) / 2 - point.y());
+        }
+
+        /** Where a leader from the point arrives. */
+        Point end() {
+            return new Point(
+                    isLeft ? box.right() + CLEAR : box.left() - CLEAR,
+                    Math.max(box.top(), Math.min(box.bottom(), at.y())));
+        }
+    }
+
+    /** A dot that has a label of its own, in coordinates of the sheet: other labels must not seem to be its. */
+    void rival(Point dot) {
+        rivals.add(dot);
+    }
 
     /** A stroke that labels should keep clear of, in coordinates of the sheet. */
     void keepClear(double x1, double y1, double x2, double y2) {
@@ -46,7 +70,7 @@ final class Placer {
             List<String> lines = TextWidth.lines(label, width, Sheet.TEXT, false, MOST_LINES);
             for (Point point : points) {
                 for (Place place : around(point, lines)) {
-                    if (place.box.isInside(area) && sheet.isFree(place.box)) {
+                    if (place.box.isInside(area) && sheet.isFree(place.box) && isLeaderFree(place)) {
                         best = best == null || cost(place) < cost(best) ? place : best;
                     }
                 }
@@ -57,18 +81,33 @@ final class Placer {
         }
     }
 
+    /** A leader must not run through the words of others. */
+    private boolean isLeaderFree(Place place) {
+        Point end = place.end();
+        for (int i = 0; place.distance > APART && i <= LEADER_STEPS; i++) {
+            double x = place.at.x() + (end.x() - place.at.x()) * i / LEADER_STEPS;
+            double y = place.at.y() + (end.y() - place.at.y()) * i / LEADER_STEPS;
+            if (!sheet.isFree(new Box(x - 1, y - 1, x + 1, y + 1))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private double cost(Place place) {
         long covered = drawn.stream()
                 .filter(point -> place.box.isWithin(point.x(), point.y(), CLEAR))
                 .count();
-        return FAR * place.distance + SPLIT * place.lines.size() + covered;
+        return FAR * place.distance
+                + SPLIT * place.lines.size()
+                + covered
+                + (rivals.stream().anyMatch(place::isNearer) ? MISTAKEN : 0);
     }
 
     private void write(Place place, String colour) {
         if (place.distance > APART) {
-            double x = place.isLeft ? place.box.right() + CLEAR : place.box.left() - CLEAR;
-            double y = Math.max(place.box.top(), Math.min(place.box.bottom(), place.at.y()));
-            Frame.rule(sheet.body(), place.at.x(), place.at.y(), x, y, "ew-axis");
+            Point end = place.end();
+            Frame.rule(sheet.body(), place.at.x(), place.at.y(), end.x(), end.y(), "ew-axis");
         }
         double base = place.box.top() + Sheet.TEXT * 0.85;
         for (String line : place.lines) {

@@ -23,14 +23,16 @@ public final class SaturationPicture extends Picture {
 
     private static final int STEPS = 50;
 
-    private final double fromKelvin;
-    private final double toKelvin;
+    /** In the unit, as is the other end. */
+    private final double from;
+
+    private final double to;
     private final Unit<Temperature> unit;
     private final List<Course> courses;
 
-    private SaturationPicture(double fromKelvin, double toKelvin, Unit<Temperature> unit, List<Course> courses) {
-        this.fromKelvin = fromKelvin;
-        this.toKelvin = toKelvin;
+    private SaturationPicture(double from, double to, Unit<Temperature> unit, List<Course> courses) {
+        this.from = from;
+        this.to = to;
         this.unit = unit;
         this.courses = courses;
     }
@@ -58,8 +60,7 @@ public final class SaturationPicture extends Picture {
             throw new IllegalArgumentException(
                     "the greatest temperature must be above the least, but they were " + greatest + " and " + least);
         }
-        return new SaturationPicture(least.in(WaterUnits.KELVIN), greatest.in(WaterUnits.KELVIN), unit, List.of())
-                .with(name, water);
+        return new SaturationPicture(least.in(unit), greatest.in(unit), unit, List.of()).with(name, water);
     }
 
     /**
@@ -79,18 +80,22 @@ public final class SaturationPicture extends Picture {
         }
         Water closed =
                 water.withCarbon(Speciation.of(water).carbon()); // a measured pH holds at its own temperature only
+        at(name, closed, to); // refuses a range that is too wide by its end
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
-            double kelvin = i == STEPS ? toKelvin : fromKelvin + (toKelvin - fromKelvin) * i / STEPS;
-            WaterQuantity<Temperature> temperature = WaterUnits.temperature(kelvin, WaterUnits.KELVIN);
-            double index = Speciation.of(closed.with(temperature))
-                    .saturationIndex(Mineral.CALCITE)
-                    .orElseThrow(() -> new IllegalArgumentException(name
-                            + ": a saturation index of calcite needs calcium and carbon, and this water lacks one"));
-            points.add(new Point(temperature.in(unit), index));
+            double degrees = i == STEPS ? to : from + (to - from) * i / STEPS;
+            points.add(at(name, closed, degrees));
         }
-        return new SaturationPicture(
-                fromKelvin, toKelvin, unit, Named.plus(courses, new Course(name, List.copyOf(points))));
+        return new SaturationPicture(from, to, unit, Named.plus(courses, new Course(name, List.copyOf(points))));
+    }
+
+    private Point at(String name, Water closed, double degrees) {
+        WaterQuantity<Temperature> temperature = WaterUnits.temperature(degrees, unit);
+        double index = Speciation.of(closed.with(temperature))
+                .saturationIndex(Mineral.CALCITE)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        name + ": a saturation index of calcite needs calcium and carbon, and this water lacks one"));
+        return new Point(degrees, index);
     }
 
     @Override
@@ -117,7 +122,7 @@ public final class SaturationPicture extends Picture {
     @Override
     void draw(Sheet sheet) {
         sheet.subtitle("Closed to the air. Above 0 calcite can drop out as scale, below 0 it dissolves; "
-                + "within some 0.1 of 0 the index cannot tell.");
+                + "the index is good to some 0.05, or to what the pH is good to.");
         Chart chart = new Chart("temperature, " + unit, "saturation index of calcite").guide(0, "in equilibrium");
         for (int i = 0; i < courses.size(); i++) {
             chart.line(courses.get(i).name, i, courses.get(i).points);

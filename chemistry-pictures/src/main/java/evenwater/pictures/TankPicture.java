@@ -176,6 +176,9 @@ public final class TankPicture<Q extends WaterQuantity<Q>> extends Picture {
                 .ifPresent(tank -> sheet.subtitle("Shaded: " + Figures.text(100 * tank.coverage) + " % of " + tank.draws
                         + " draws of what is uncertain. Steps are changes of water."));
         Chart chart = new Chart("weeks", figure + ", " + unit);
+        if (isNearZero()) {
+            chart.fromZero();
+        }
         for (int i = 0; i < tanks.size(); i++) {
             Tank tank = tanks.get(i);
             if (!tank.low.isEmpty()) {
@@ -186,6 +189,19 @@ public final class TankPicture<Q extends WaterQuantity<Q>> extends Picture {
         limits.forEach(limit ->
                 chart.guide(limit.value.in(unit), limit.name + ": " + Figures.text(limit.value.in(unit), unit)));
         chart.draw(sheet);
+    }
+
+    /** Beside a 0 that is as near as this, what lies above would seem to grow more than it does. */
+    private boolean isNearZero() {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (Tank tank : tanks) {
+            for (Point point : tank.line) {
+                least = Math.min(least, point.y());
+                most = Math.max(most, point.y());
+            }
+        }
+        return least >= 0 && least <= most / 2;
     }
 
     private List<Point> line(TankCourse course) {

@@ -37,6 +37,14 @@ class PictureTest {
                 }));
     }
 
+    @Test
+    void theDescriptionOfTheSpeciesNamesWhereTheyCross() {
+        String words = PICTURES.get("carbonate").description();
+        // at 12 °C pK1 is 6.4 and pK2 10.4 (Plummer and Busenberg 1982, from memory), both less some 0.1 to 0.2 by
+        // activities
+        assertTrue(words.contains("as much at pH 6.4, of bicarbonate and carbonate at pH 10.3"), words);
+    }
+
     @TestFactory
     Stream<DynamicTest> aPageTellsPicturesApartByTheirIds() {
         return PICTURES.entrySet().stream()

@@ -73,8 +73,8 @@ class RefusedPicturesTest {
         assertRefused(
                 "the greatest temperature must be above the least, but they were 5 °C and 40 °C",
                 () -> SaturationPicture.of("any", Samples.TAP, warm, cold, WaterUnits.CELSIUS));
-        assertThrows(
-                IllegalArgumentException.class,
+        assertRefused(
+                "temperature of a speciation must be from 0 °C to 50 °C, but was 60 °C",
                 () -> SaturationPicture.of(
                         "any", Samples.TAP, cold, WaterUnits.temperature(60, WaterUnits.CELSIUS), WaterUnits.CELSIUS));
     }

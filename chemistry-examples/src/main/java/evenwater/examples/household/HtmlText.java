@@ -142,7 +142,7 @@ final class HtmlText {
     /** A table that is too wide for a phone is moved by its own bar, which keys reach too. */
     private void table(List<String[]> rows) {
         int columns = rows.stream().mapToInt(row -> row.length).max().orElse(0);
-        html.append("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"table\">\n<table>\n<thead>\n");
+        html.append("<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"table\">\n<table>\n<thead>\n");
         row(rows.get(0), columns, true);
         html.append("</thead>\n<tbody>\n");
         rows.stream().skip(1).forEach(row -> row(row, columns, false));
@@ -166,7 +166,7 @@ final class HtmlText {
     private void figure(Block.Figure figure) {
         figure.picture().get().ifPresent(picture -> {
             pictures++;
-            html.append("<figure>\n<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"picture\">\n")
+            html.append("<figure>\n<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"picture\">\n")
                     .append(picture.toSvg("picture-" + pictures))
                     .append("</div>\n");
             if (!figure.caption().isEmpty()) {

@@ -50,6 +50,9 @@ final class ReportPath {
                     name,
                     "exists, and this program did not write it; name a new file, or one that holds such a report");
         }
+        if (Files.exists(file) && !Files.isWritable(file)) {
+            throw refused(name, "must not be written to; name another file");
+        }
         if (!Files.isWritable(folder)) {
             throw refused(name, "its folder must not be written to; name a file in another one");
         }

@@ -260,6 +260,38 @@ class HtmlReportTest {
         }
     }
 
+    /** Relative luminance and contrast ratio of WCAG 2.1 (W3C 2018), which asks 4.5 of text (1.4.3). */
+    @Test
+    void textStandsOutInLightAndInDark() {
+        List<String> papers = found(Resource.text("report.css"), ":root \\{[^}]*}");
+        assertEquals(2, papers.size());
+        for (String paper : papers) {
+            for (String ground : List.of("paper", "warn")) {
+                double ink = contrast(paper, "ink", ground);
+                assertTrue(ink >= 4.5, () -> ink + " in " + paper);
+            }
+            assertTrue(contrast(paper, "muted", "paper") >= 4.5, paper);
+            assertTrue(contrast(paper, "edge", "paper") >= 3, paper); // graphics (1.4.11)
+        }
+    }
+
+    private static double contrast(String css, String one, String other) {
+        double first = luminance(css, one);
+        double second = luminance(css, other);
+        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
+    }
+
+    private static double luminance(String css, String name) {
+        String colour = found(css, "--" + name + ": #[0-9a-f]{6}").get(0);
+        int rgb = Integer.parseInt(colour.substring(colour.length() - 6), 16);
+        return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
+    }
+
+    private static double linear(int channel) {
+        double share = channel / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    }
+
     @Test
     void theHelpNamesIt() {
         assertTrue(BundledHouseholdTest.flat(Run.of("--help").out())
