@@ -66,7 +66,8 @@ public final class BalancePicture extends Picture {
 
     @Override
     public String description() {
-        return waters.stream().map(ChargeBars::words).collect(Collectors.joining(". ")) + ".";
+        return waters.stream().map(ChargeBars::words).map(Figures::capital).collect(Collectors.joining(". "))
+                + " meq/L.";
     }
 
     @Override

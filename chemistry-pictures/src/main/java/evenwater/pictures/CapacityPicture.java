@@ -97,7 +97,7 @@ public final class CapacityPicture extends Picture {
                                 + text(curve, curve.most()))
                         .collect(Collectors.joining("; "))
                 + marked.stream().map(mark -> "; " + words(mark)).collect(Collectors.joining())
-                + ". The more salt, the more capacity, but the less of it for each kilogram.";
+                + ". Theory is where every sodium of the salt changes places with hardness.";
     }
 
     private String text(CapacityCurve curve, SaltDose dose) {

@@ -102,7 +102,8 @@ record ChargeBars(String name, List<Part> cations, List<Part> anions) {
     }
 
     String words() {
-        return name + ", " + Figures.text(sum()) + " meq/L on each side: " + words(cations) + "; " + words(anions);
+        return name + ", " + Figures.text(sum()) + " meq/L on each side, of which " + words(cations) + "; "
+                + words(anions);
     }
 
     private static String words(List<Part> parts) {

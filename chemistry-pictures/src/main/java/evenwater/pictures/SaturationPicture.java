@@ -105,9 +105,9 @@ public final class SaturationPicture extends Picture {
 
     @Override
     public String description() {
-        return "Saturation index of calcite, closed to the air. "
+        return "The saturation index of calcite, closed to the air, is for "
                 + courses.stream()
-                        .map(course -> course.name + ": from " + end(course, 0) + " to "
+                        .map(course -> course.name + " from " + end(course, 0) + " to "
                                 + end(course, course.points.size() - 1))
                         .collect(Collectors.joining("; "))
                 + ". Above 0 calcite can drop out as scale, below 0 it dissolves.";

@@ -148,9 +148,10 @@ public final class TankPicture<Q extends WaterQuantity<Q>> extends Picture {
 
     @Override
     public String description() {
-        return tanks.stream().map(this::words).collect(Collectors.joining(". "))
+        return tanks.stream().map(this::words).map(Figures::capital).collect(Collectors.joining(". "))
                 + limits.stream()
-                        .map(limit -> ". " + limit.name + ": " + Figures.text(limit.value.in(unit)) + " " + unit)
+                        .map(limit -> ". " + Figures.capital(limit.name) + ": " + Figures.text(limit.value.in(unit))
+                                + " " + unit)
                         .collect(Collectors.joining())
                 + ".";
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -35,6 +36,37 @@ class PictureTest {
                     assertTrue(picture.description().matches("(?s).*[0-9].*"), "the description has numbers");
                     assertEquals(picture.title() + ": " + picture.description(), picture.toString());
                 }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> axesNameTheirQuantityAndUnit() {
+        Map<String, List<String>> labels = Map.of(
+                "sodium", List.of("hardness in front of the softener, gpg", "sodium behind the softener, mg/L"),
+                "breakthrough", List.of("water through the bed, L", "in the water that leaves, meq/L"),
+                "capacity",
+                        List.of(
+                                "salt as sodium chloride for the volume of resin, lb/ft³",
+                                "hardness taken up before the next regeneration, kgr/ft³"),
+                "carbonate", List.of("pH", "share of the carbon, %"),
+                "saturation", List.of("temperature, °C", "saturation index of calcite"),
+                "tank", List.of("weeks", "sodium, mg/L Na⁺"),
+                "balance", List.of("meq/L"));
+        assertEquals(PICTURES.keySet(), labels.keySet());
+        return labels.entrySet().stream()
+                .map(entry -> DynamicTest.dynamicTest(entry.getKey(), () -> {
+                    List<String> words = Drawn.of(PICTURES.get(entry.getKey()).toSvg()).texts().stream()
+                            .map(Drawn.Text::words)
+                            .toList();
+                    assertTrue(words.containsAll(entry.getValue()), words.toString());
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> noPictureIsTooBigForAPage() {
+        return PICTURES.entrySet().stream()
+                .map(entry -> DynamicTest.dynamicTest(
+                        entry.getKey(),
+                        () -> assertTrue(entry.getValue().toSvg().length() < 20_000, "over 20 kB"))); // own rule
     }
 
     @Test

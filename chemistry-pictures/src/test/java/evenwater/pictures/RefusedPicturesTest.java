@@ -159,7 +159,9 @@ class RefusedPicturesTest {
     void pureWaterHasABalanceWithoutBars() {
         BalancePicture picture = BalancePicture.of("pure <water> & \"nothing\"", Water.pure());
         Checks.sound(picture.toSvg());
-        assertTrue(picture.description().contains("0 meq/L on each side: nothing; nothing"), picture.description());
+        assertTrue(
+                picture.description().contains("0 meq/L on each side, of which nothing; nothing"),
+                picture.description());
         Checks.sound(SodiumPicture.of(Softener.withSodium(), Water.pure(), Hardness.GERMAN_DEGREE)
                 .toSvg());
     }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.TestFactory;
 /** The report of the bundled household has every part that a reader was promised. */
 class BundledHouseholdTest {
 
-    private static final Run RUN = Run.of();
+    static final Run RUN = Run.of();
 
     @Test
     void itRunsWithoutAWordOfError() {
