@@ -17,8 +17,6 @@ import java.util.Locale;
  */
 public final class StartUpTimes {
 
-    private static final List<String> ANSWERS = List.of("nothing", "conversion", "softened", "speciation", "household");
-
     /** The unit of times in {@code /proc}: 1/100 s on every usual Linux. */
     private static final double MILLISECONDS_PER_TICK = 10;
 
@@ -27,16 +25,17 @@ public final class StartUpTimes {
     /**
      * Prints the medians.
      *
-     * @param args number of rounds, then one or more ways to start: a java with its options, each in one argument, separated by blanks
+     * @param args number of rounds; the answers of {@link FirstAnswer}, separated by commas; then one or more ways to start: a java with its options, each
+     *     in one argument, separated by blanks
      * @throws IOException if a Java machine cannot be started
      * @throws InterruptedException if the wait for one is interrupted
      */
     public static void main(String[] args) throws IOException, InterruptedException {
         int rounds = Integer.parseInt(args[0]);
-        List<String> ways = Arrays.asList(args).subList(1, args.length);
+        List<String> ways = Arrays.asList(args).subList(2, args.length);
         System.out.println(
                 rounds + " rounds in turns, median, start to end: ms on the clock (quartiles), ms of the processor");
-        for (String answer : ANSWERS) {
+        for (String answer : args[1].split(",", -1)) {
             double[][] clock = new double[ways.size()][rounds];
             double[][] processor = new double[ways.size()][rounds];
             for (int round = -1; round < rounds; round++) { // the first warms the caches of the file system
