@@ -1,5 +1,5 @@
 /**
- * One runnable class for each question that a user asks; the snippets of the README are taken from them.
+ * One runnable class for each question that a user asks; the snippets of README and guide are taken from them.
  *
  * <p>Start with {@link evenwater.examples.questions.SodiumOfASoftener}.
  */
