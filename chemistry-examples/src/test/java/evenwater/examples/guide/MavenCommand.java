@@ -1,7 +1,6 @@
 package evenwater.examples.guide;
 
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -77,15 +76,10 @@ final class MavenCommand {
             return false;
         }
         boolean namesClass = m.group("name").equals("-Dtest") || m.group("name").equals("-Dexec.mainClass");
-        return !namesClass || m.group("value").contains("*") || isClass(m.group("value"));
+        return !namesClass || m.group("value").contains("*") || Sources.has(simpleName(m.group("value")));
     }
 
-    private static boolean isClass(String name) {
-        String file = name.substring(name.lastIndexOf('.') + 1) + ".java";
-        try (var files = Files.walk(Page.ROOT)) {
-            return files.map(Path::getFileName).anyMatch(path -> path.toString().equals(file));
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+    private static String simpleName(String name) {
+        return name.substring(name.lastIndexOf('.') + 1);
     }
 }

@@ -88,12 +88,16 @@ record Page(Path file, String text) {
                 .map(String::strip)
                 .filter(line -> line.startsWith("mvn "))
                 .collect(Collectors.toList());
-        SPAN.matcher(FENCED.matcher(text).replaceAll(""))
+        spans().stream().filter(span -> span.startsWith("mvn ")).forEach(commands::add);
+        return commands;
+    }
+
+    /** What stands between two backticks within a line. */
+    List<String> spans() {
+        return SPAN.matcher(FENCED.matcher(text).replaceAll(""))
                 .results()
                 .map(m -> m.group().substring(1, m.group().length() - 1))
-                .filter(span -> span.startsWith("mvn "))
-                .forEach(commands::add);
-        return commands;
+                .collect(Collectors.toList());
     }
 
     /** What is code and no link is taken out first. */
