@@ -46,7 +46,6 @@ final class ValidationPage {
             The library does not compute these; published figures for them wait:
 
             - hydroxide, carbonate and bicarbonate alkalinity from the two end points (P and T) of a titration;
-            - uncertainty of a result from the uncertainties of its inputs;
             - leakage of a resin bed: published curves are good to half of themselves; docs/resin-bed.md has them beside the model.
             """;
 

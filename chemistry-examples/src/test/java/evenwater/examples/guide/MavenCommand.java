@@ -16,6 +16,7 @@ final class MavenCommand {
             "compile",
             "exec:java",
             "install",
+            "integration-test",
             "org.pitest:pitest-maven:mutationCoverage",
             "package",
             "process-test-classes",
@@ -24,16 +25,22 @@ final class MavenCommand {
             "test-compile",
             "verify");
 
-    private static final Set<String> SWITCHES = Set.of("-q", "-B", "-ntp", "-o", "-am");
+    private static final Set<String> SWITCHES = Set.of("-q", "-B", "-ntp", "-o", "-am", "-DskipTests");
 
     private static final Set<String> PROPERTIES = Set.of(
             "-Dexec.args",
             "-Dexec.classpathScope",
             "-Dexec.mainClass",
+            "-Dfirmware.exhaustive",
+            "-Dfirmware.write",
             "-Dfuzz.texts",
             "-Djmh.args",
             "-Dkit.searches",
             "-Dkit.waters",
+            "-Dpage.questions",
+            "-Dpictures.write",
+            "-Dsheets.write",
+            "-Dsurefire.failIfNoSpecifiedTests",
             "-Dtest",
             "-Dvalidation.write");
 
@@ -66,7 +73,8 @@ final class MavenCommand {
     }
 
     private static boolean isProfile(String word) {
-        return Set.of("-Pbenchmark", "-Pmutation").contains(word);
+        return Set.of("-Pbenchmark", "-Pimage", "-Plive-page", "-Pmutation", "-Ptravel")
+                .contains(word);
     }
 
     private static boolean isProperty(String word) {
