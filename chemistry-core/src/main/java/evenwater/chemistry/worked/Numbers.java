@@ -9,11 +9,15 @@ final class Numbers {
 
     private static final MathContext ALL = new MathContext(17, RoundingMode.HALF_EVEN);
 
+    /** Without the digits in which machines differ: a tie such as 38.15885 must be a tie on all of them. */
+    private static final MathContext TOLD = new MathContext(12, RoundingMode.HALF_EVEN);
+
     private Numbers() {}
 
     static String rounded(double value, int digits) {
         MathContext places = digits >= ALL.getPrecision() ? ALL : new MathContext(digits, RoundingMode.HALF_EVEN);
-        return exact(new BigDecimal(value).round(places));
+        BigDecimal number = new BigDecimal(value);
+        return exact((digits < TOLD.getPrecision() ? number.round(TOLD) : number).round(places));
     }
 
     /** Very small and very large numbers with a power of ten, as {@code 4.3E-7}. */
