@@ -12,6 +12,9 @@ public final class Step {
     /** What a chain of double roundings may differ from the answer, relative to the largest number on the way. */
     private static final double ROUNDING = 1e-11;
 
+    /** Below this a double has lost digits. */
+    private static final double UNDERFLOW = 1e-290;
+
     private final String title;
     private final Expression expression;
     private final Term result;
@@ -31,7 +34,7 @@ public final class Step {
      */
     static Step of(String title, Expression expression, double result, String unit, String note) {
         double size = Math.max(expression.size(), Math.abs(result));
-        if (!(Math.abs(expression.value() - result) <= ROUNDING * size)) {
+        if (!(Math.abs(expression.value() - result) <= ROUNDING * size + UNDERFLOW)) {
             throw new IllegalStateException("step '" + title + "': " + expression.text(17) + " is " + expression.value()
                     + " " + unit + ", but the answer has " + result + " " + unit);
         }

@@ -235,6 +235,17 @@ class WorkedSolutionsTest {
                 1e-18);
     }
 
+    @ParameterizedTest
+    @CsvSource({"4.9E-324 gpg", "1E-310 °dH", "1E300 °e", "-7 gpg"})
+    void anyNumberThatTheLibraryConvertsIsWorked(String hardness) {
+        Hardness stated = Hardness.parse(hardness);
+        for (var unit : Hardness.units()) {
+            assertEquals(
+                    stated.in(unit),
+                    WorkedSolutions.conversion(stated, unit).results().get(0).value());
+        }
+    }
+
     @Test
     void refusesWhatTheLibraryRefuses() {
         assertThrows(
