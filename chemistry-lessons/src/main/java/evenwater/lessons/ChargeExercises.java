@@ -9,7 +9,6 @@ import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.worked.WorkedSolutions;
 import java.util.List;
-import java.util.Locale;
 import javax.measure.Unit;
 
 /** Level 2: charges instead of milligrams. */
@@ -76,38 +75,43 @@ final class ChargeExercises {
                         + magnesium
                         + ", sodium " + sodium + ", chloride " + chloride + ", sulfate " + sulfate
                         + ", and an alkalinity of "
-                        + alkalinity + " meq/L. Do the charges balance?",
+                        + alkalinity + " meq/L. By how much do the charges miss each other, in percent of their sum?",
                 WorkedSolutions.ionBalance(water));
     }
 
     private static Exercise softener(Dice dice) {
-        Unit<Hardness> scale = dice.one(SCALES);
-        Water water = hard(dice, scale);
-        Hardness hardness = water.hardness();
+        int calcium = dice.whole(30, 180);
         return new Exercise(
-                "A softener that works with sodium takes all the hardness out of the water of " + dice.place() + ": "
-                        + hardness.to(scale).toText(Locale.ROOT, 3)
-                        + ", all of it calcium. How much sodium does it add?",
-                WorkedSolutions.softening(Softener.withSodium(), water, scale));
+                "A softener that works with sodium takes all the calcium out of the water of " + dice.place() + ", "
+                        + calcium + " mg/L; there is no magnesium in it. How much sodium does it add?",
+                WorkedSolutions.softening(
+                        Softener.withSodium(), calciumWater(calcium, calcium / 25), dice.one(SCALES)));
     }
 
     private static Exercise dilution(Dice dice) {
-        Unit<Hardness> scale = dice.one(SCALES);
-        Water water = hard(dice, scale);
+        int calcium = dice.whole(30, 180);
+        int alkalinity = dice.whole(1, 6);
         int percent = 5 * dice.whole(2, 17);
         return new Exercise(
-                dice.person() + " mixes " + (100 - percent) + " % of a water of "
-                        + water.hardness().to(scale).toText(Locale.ROOT, 3) + " and "
-                        + water.alkalinity().toText(Locale.ROOT, 3) + " of alkalinity with " + percent
-                        + " % of pure water. What is left of hardness and alkalinity?",
-                WorkedSolutions.blending(Blending.withPureWater(percent / 100.0), water, scale));
+                dice.person() + " mixes " + (100 - percent) + " % of a water that has " + calcium
+                        + " mg/L of calcium and "
+                        + alkalinity + " meq/L of alkalinity with " + percent
+                        + " % of pure water. What is left of calcium and alkalinity?",
+                WorkedSolutions.blending(
+                        Blending.withPureWater(percent / 100.0), calciumWater(calcium, alkalinity), dice.one(SCALES)));
     }
 
-    /** Calcium and bicarbonate alone, of a hardness that a person would state. */
-    static Water hard(Dice dice, Unit<Hardness> scale) {
-        Hardness round = Hardness.of(dice.tenths(1, 5), Hardness.MILLIMOLE_PER_LITRE);
-        double stated = round.in(scale) >= 100 ? Math.rint(round.in(scale)) : Math.rint(round.in(scale) * 10) / 10;
-        double millimoles = Hardness.of(stated, scale).in(Hardness.MILLIMOLE_PER_LITRE);
+    /** A water of stated calcium, its only hardness, and stated alkalinity. */
+    static Water calciumWater(int milligramsOfCalcium, int milliequivalentsOfAlkalinity) {
+        return Water.builder()
+                .total(Ion.CALCIUM, milligrams(milligramsOfCalcium, Ion.CALCIUM))
+                .alkalinity(Alkalinity.of(milliequivalentsOfAlkalinity, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
+                .build();
+    }
+
+    /** Calcium and bicarbonate alone, of a stated hardness. */
+    static Water hard(Hardness stated) {
+        double millimoles = stated.in(Hardness.MILLIMOLE_PER_LITRE);
         return Water.builder()
                 .total(Ion.CALCIUM, AmountConcentration.of(millimoles, AmountConcentration.MILLIMOLE_PER_LITRE))
                 .alkalinity(Alkalinity.of(2 * millimoles, Alkalinity.MILLIEQUIVALENT_PER_LITRE))

@@ -15,7 +15,6 @@ import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.worked.WorkedSolutions;
 import java.util.List;
-import java.util.Locale;
 import javax.measure.Unit;
 import javax.measure.quantity.Volume;
 
@@ -40,30 +39,32 @@ final class TreatmentExercises {
 
     private static Exercise bypass(Dice dice) {
         Unit<Hardness> scale = dice.one(SCALES);
-        Water water = ChargeExercises.hard(dice, scale);
+        int calcium = dice.whole(40, 180);
+        Water water = ChargeExercises.calciumWater(calcium, calcium / 25);
         double raw = water.hardness().in(scale);
         Hardness leakage = Hardness.of(twoDigits(raw * dice.whole(1, 5) / 100), scale);
         Hardness wanted = Hardness.of(twoDigits(raw * dice.whole(20, 60) / 100), scale);
         return new Exercise(
                 "Behind the softener of " + dice.place() + " " + leakage
-                        + " of hardness leak through. The raw water has "
-                        + shown(water, scale)
-                        + ", all of it calcium, and no sodium. How much of it must go past the resin for "
+                        + " of hardness leak through. The raw water has " + calcium
+                        + " mg/L of calcium, no magnesium and no sodium. How much of it must go past the resin for a blend of "
                         + wanted + ", and how much sodium is in the blend?",
                 WorkedSolutions.softening(Softener.withSodium().leaking(leakage).bypassFor(wanted), water, scale));
     }
 
     private static Exercise blend(Dice dice) {
         Unit<Hardness> scale = dice.one(SCALES);
-        Water one = ChargeExercises.hard(dice, scale);
-        Water other = one.dilutedBy(dice.whole(4, 9));
-        double least = other.hardness().in(scale);
-        double most = one.hardness().in(scale);
-        Hardness wanted = Hardness.of(twoDigits(least + (most - least) * dice.whole(25, 75) / 100), scale);
+        double tap = twoDigits(
+                Hardness.of(dice.tenths(2, 5), Hardness.MILLIMOLE_PER_LITRE).in(scale));
+        double barrel = twoDigits(tap / dice.whole(4, 9));
+        Hardness wanted = Hardness.of(twoDigits(barrel + (tap - barrel) * dice.whole(25, 75) / 100), scale);
         return new Exercise(
-                dice.person() + " has a tap of " + shown(one, scale) + " and a rain barrel of " + shown(other, scale)
-                        + " and wants " + wanted + ". What share comes from the barrel?",
-                WorkedSolutions.blending(Blending.reaching(wanted, other), one, scale));
+                dice.person() + " has a tap of " + Hardness.of(tap, scale) + " and a rain barrel of "
+                        + Hardness.of(barrel, scale) + " and wants " + wanted + ". What share comes from the barrel?",
+                WorkedSolutions.blending(
+                        Blending.reaching(wanted, ChargeExercises.hard(Hardness.of(barrel, scale))),
+                        ChargeExercises.hard(Hardness.of(tap, scale)),
+                        scale));
     }
 
     private static Exercise hardening(Dice dice) {
@@ -78,8 +79,8 @@ final class TreatmentExercises {
     }
 
     private static Exercise buffering(Dice dice) {
-        Compound compound =
-                Compound.named(dice.one(List.of("sodium bicarbonate", "potassium bicarbonate", "calcium carbonate")));
+        Compound compound = Compound.named(
+                dice.one(List.of("sodium bicarbonate", "potassium bicarbonate", "sodium carbonate decahydrate")));
         Alkalinity rise = Alkalinity.of(dice.tenths(0.5, 4), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
         WaterQuantity<Volume> volume = WaterUnits.volume(dice.whole(10, 90), dice.one(VOLUMES));
         return new Exercise(
@@ -99,8 +100,8 @@ final class TreatmentExercises {
                 WaterUnits.mass(dice.whole(2, 25), WaterUnits.GRAM),
                 WaterUnits.volume(dice.whole(20, 120), dice.one(VOLUMES)));
         return new Exercise(
-                "Somebody tips " + dosing.mass() + " of " + compound.name() + " into " + dosing.volume() + " in "
-                        + dice.place() + ". What does that bring?",
+                "Somebody tips " + dosing.mass() + " of " + compound.name() + " into a tank of " + dosing.volume()
+                        + ". What does that bring?",
                 WorkedSolutions.dosing(dosing));
     }
 
@@ -118,10 +119,6 @@ final class TreatmentExercises {
                 dice.person() + " measures pH " + pH + " and " + alkalinity + " in a planted tank of " + celsius
                         + " °C that holds no other buffer. How much carbon dioxide is in it?",
                 WorkedSolutions.carbonDioxide(Speciation.of(water)));
-    }
-
-    private static String shown(Water water, Unit<Hardness> scale) {
-        return water.hardness().to(scale).toText(Locale.ROOT, 3);
     }
 
     private static double twoDigits(double value) {

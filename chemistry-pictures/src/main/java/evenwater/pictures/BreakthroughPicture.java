@@ -90,7 +90,7 @@ public final class BreakthroughPicture extends Picture {
 
     @Override
     void draw(Sheet sheet) {
-        sheet.subtitle("What the resin holds less strongly leaves first. The feed, in meq/L: "
+        sheet.subtitle("What the resin holds less strongly passes its feed first. The feed, in meq/L: "
                 + shown().stream()
                         .map(i -> run.ions().get(i))
                         .map(ion -> ion.name() + "\u00A0" + Figures.few(feed(ion)))

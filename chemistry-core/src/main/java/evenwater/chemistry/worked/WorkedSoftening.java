@@ -6,7 +6,6 @@ import static evenwater.chemistry.worked.WorkedEquivalents.MEQ;
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MolarMass;
-import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.treatment.Stage;
@@ -63,16 +62,19 @@ final class WorkedSoftening {
         if (share > 0) {
             bypass(share);
         }
-        WaterQuantity<AmountConcentration> regenerantLeft = after.total(regenerant);
+        List<Result> results = new ArrayList<>();
+        results.add(Result.of(regenerant.name(), after.total(regenerant), milligrams));
+        results.add(Result.of("hardness", after.hardness(), scale));
+        if (share > 0) {
+            results.add(new Result("share past the resin", share, ""));
+        }
         return new Worked<>(
                 "What a " + softener.name() + " makes of a water of "
                         + Term.of(source.hardness(), scale).text(4),
                 steps,
                 Stage.between(softener.name(), source, after),
-                List.of(
-                        Result.of(regenerant.name(), regenerantLeft, milligrams),
-                        Result.of("hardness", after.hardness(), scale)),
-                leaving.isEmpty() ? List.of() : mistakes(leaving, added));
+                results,
+                leaving.isEmpty() ? List.of() : mistakes(leaving, added, share));
     }
 
     private void exchange(List<Ion> leaving, double added) {
@@ -90,6 +92,9 @@ final class WorkedSoftening {
         double kept = behind.hardness().in(scale);
         double raw = source.hardness().in(scale);
         double share = kept == 0 ? 0 : kept / raw;
+        if (share > 0 || after.hardness().in(scale) > kept) {
+            steps.addAll(WorkedEquivalents.hardness(source, scale).steps());
+        }
         if (share > 0) {
             steps.add(Step.of(
                     "Share that leaks through",
@@ -157,7 +162,9 @@ final class WorkedSoftening {
         return Step.of(title, Term.exact(1, "").minus(part).times(first).plus(part.times(second)), result, unit);
     }
 
-    private List<Mistake> mistakes(List<Ion> leaving, double added) {
+    /** What is added, in the blend if some water goes past: only the rest of it brings the regenerant's ion. */
+    private List<Mistake> mistakes(List<Ion> leaving, double addedByResin, double share) {
+        double added = addedByResin * (1 - share);
         Sum moles = Sum.of(leaving.stream()
                 .map(ion -> Term.rounded(-change.total(ion).in(MILLIMOLE_PER_LITRE), MILLIMOLE_PER_LITRE.toString()))
                 .toList());
@@ -166,18 +173,26 @@ final class WorkedSoftening {
         return List.of(
                 Mistake.of(
                         "mole for mole",
-                        moles.times(Term.factor(regenerant.molarMass().in(MolarMass.GRAM_PER_MOLE), "mg", "mmol")),
+                        softened(
+                                moles.times(
+                                        Term.factor(regenerant.molarMass().in(MolarMass.GRAM_PER_MOLE), "mg", "mmol")),
+                                share),
                         added,
                         milligrams.toString(),
                         "one calcium or magnesium carries two charges and takes two " + regenerant.symbol()
                                 + ", not one"),
                 Mistake.of(
                         "ppm for ppm",
-                        removed.times(Term.factor(1, "mg " + regenerant.symbol(), "mg CaCO3")),
+                        softened(removed.times(Term.factor(1, "mg " + regenerant.symbol(), "mg CaCO3")), share),
                         added,
                         milligrams.toString(),
                         "an equivalent of " + regenerant.symbol() + " weighs "
                                 + Numbers.rounded(regenerant.molarMass().in(MolarMass.GRAM_PER_MOLE), 6)
                                 + " mg per meq, one of CaCO3 50.043"));
+    }
+
+    /** The part of the blend that went through the resin. */
+    private static Chain softened(Chain added, double share) {
+        return share == 0 ? added : added.times(Term.exact(1, "").minus(Term.rounded(share, "")));
     }
 }
