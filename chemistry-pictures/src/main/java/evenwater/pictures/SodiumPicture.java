@@ -4,6 +4,7 @@ import static evenwater.chemistry.quantity.AmountConcentration.MILLIMOLE_PER_LIT
 
 import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.verdict.Backing;
@@ -52,6 +53,7 @@ public final class SodiumPicture extends Picture {
      * @param unit of the hardness
      * @return the picture
      * @throws IllegalArgumentException if the softener gives another ion
+     * @throws NoAnswerException if no bypass makes the wanted hardness of this water
      */
     public static SodiumPicture of(Softener softener, Water raw, Unit<Hardness> unit) {
         Objects.requireNonNull(softener, "softener");
@@ -61,6 +63,7 @@ public final class SodiumPicture extends Picture {
             throw new IllegalArgumentException("the picture of sodium needs a softener with sodium, but was one with "
                     + softener.regenerant().name());
         }
+        softener.treat(raw); // refuses here what it cannot soften, not while the picture is drawn
         return new SodiumPicture(softener, raw, unit, Requirements.ofDrinkingWater());
     }
 
@@ -114,9 +117,18 @@ public final class SodiumPicture extends Picture {
                             AmountConcentration.of(hardness.in(Hardness.MILLIMOLE_PER_LITRE), MILLIMOLE_PER_LITRE))
                     .total(Ion.SODIUM, raw.total(Ion.SODIUM))
                     .build();
-            points.add(new Point(hardness.in(unit), sodium(softener.treat(water))));
+            points.add(new Point(hardness.in(unit), sodium(softened(water))));
         }
         return points;
+    }
+
+    /** A water that is softer than the bypass shall make it goes past the resin as it is. */
+    private Water softened(Water water) {
+        try {
+            return softener.treat(water);
+        } catch (NoAnswerException e) {
+            return water;
+        }
     }
 
     private static double sodium(Water water) {

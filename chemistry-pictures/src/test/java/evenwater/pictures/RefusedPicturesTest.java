@@ -37,6 +37,14 @@ class RefusedPicturesTest {
     }
 
     @Test
+    void aBypassForAHardnessIsDrawnAlsoWhereTheWaterIsSofterThanThat() {
+        Softener bypassed = Softener.withSodium().bypassFor(Hardness.parse("6 °dH"));
+        Checks.sound(
+                SodiumPicture.of(bypassed, Samples.TAP, Hardness.GERMAN_DEGREE).toSvg());
+        assertThrows(NoAnswerException.class, () -> SodiumPicture.of(bypassed, Water.pure(), Hardness.GERMAN_DEGREE));
+    }
+
+    @Test
     void aSoftenerWithPotassiumHasNoPictureOfSodium() {
         assertRefused(
                 "the picture of sodium needs a softener with sodium, but was one with potassium",

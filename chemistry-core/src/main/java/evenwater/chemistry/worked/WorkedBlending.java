@@ -106,7 +106,7 @@ final class WorkedBlending {
         }
         try {
             return OptionalDouble.of(Speciation.of(water).pH());
-        } catch (NoAnswerException e) {
+        } catch (NoAnswerException | IllegalArgumentException e) { // such as water too hot for the constants
             return OptionalDouble.empty();
         }
     }

@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -81,6 +82,8 @@ class TankPropertiesTest {
             @ForAll("shares") double evaporated) {
         double gone = evaporated * 0.7;
         double fraction = some * (1 - gone);
+        // where the whole rest is changed, rounding decides whether a trace of unknown carbon is left
+        Assume.that(1 - gone - fraction > 1e-12);
         Tank tank = Tank.builder(VOLUME, start)
                 .changing(fraction, days(5), fresh)
                 .evaporatingUntilChange(litresADay(gone * 80 / 5), refill)
