@@ -1,6 +1,7 @@
 package evenwater.chemistry.recipe;
 
 import evenwater.chemistry.water.Water;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -31,6 +32,11 @@ final class RecipeOrder {
             }
         }
         return false;
+    }
+
+    /** Whether one misses less than another, be it by rounding; where they miss alike, the next rank decides. */
+    boolean isNearer(double[] one, double[] other) {
+        return Arrays.compare(ranks(one), ranks(other)) < 0;
     }
 
     private double[] ranks(double[] solution) {

@@ -10,8 +10,9 @@ import java.util.Optional;
  * Finds shares and doses; where a goal is not linear, by linear programmes around each other until they settle.
  *
  * <p>Where they settle hangs on where they start: the more ions there are, the less each conducts, so a water in between may conduct more than both
- * its neighbours. So they start from several places. Where a base meets an acid or carbonate, a water in between may also conduct less: if the best
- * water on all ways is one that was only passed, the last piece is gone in steps that make it better.
+ * its neighbours. So they start from several places, the best recipe of each compound alone among them. Where a base meets an acid or carbonate, a
+ * water in between may also conduct less: if the best water on all ways is one that was only passed, the last piece is gone in steps that make it
+ * better.
  */
 final class RecipeSolver {
 
@@ -49,7 +50,12 @@ final class RecipeSolver {
         List<double[]> settled = new ArrayList<>();
         List<double[]> passed = new ArrayList<>();
         List<NoAnswerException> failures = new ArrayList<>();
-        for (double[] start : starts()) {
+        List<double[]> starts = starts();
+        for (double[] alone : ofOneCompound()) {
+            starts.add(alone);
+            passed.add(alone);
+        }
+        for (double[] start : starts) {
             try {
                 walk(start, settled, passed);
             } catch (NoAnswerException elsewhere) {
@@ -86,21 +92,24 @@ final class RecipeSolver {
         }
     }
 
+    /** What is nearer by less than rounding may still weigh less, and the other way round: so no step may lose against the nearest of all steps. */
     private double[] improved(double[] passed) {
         double[] here = passed;
+        double[] nearest = passed;
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] best = here;
             double[] next = programme(here).solve(presentShares);
             double part = 1;
             for (int halvings = 0; halvings <= MOST_HALVINGS; halvings++) {
                 double[] tried = between(here, next, part);
-                best = order.isBetter(tried, best) ? tried : best;
+                best = order.isBetter(tried, best) && !order.isBetter(nearest, tried) ? tried : best;
                 part /= 2;
             }
             if (best == here) {
                 return here;
             }
             here = best;
+            nearest = order.isNearer(here, nearest) ? here : nearest;
         }
         throw new NoAnswerException(
                 "the recipe for " + goals + " did not settle after " + MOST_STEPS + " linear programmes");
@@ -131,6 +140,26 @@ final class RecipeSolver {
             }
         }
         return starts;
+    }
+
+    /** The best recipe of each compound when it stands on the shelf alone, where there is one. */
+    private List<double[]> ofOneCompound() {
+        List<double[]> recipes = new ArrayList<>();
+        int compounds = setting.shelf().size();
+        for (int i = 0; compounds > 1 && i < compounds; i++) {
+            Setting alone = setting.withShelf(List.of(setting.shelf().get(i)));
+            try {
+                double[] best = new RecipeSolver(alone, goals, presentShares).solve();
+                double[] recipe = Arrays.copyOf(best, setting.columns());
+                int waters = setting.waters().size();
+                recipe[waters] = 0;
+                recipe[waters + i] = best[waters];
+                recipes.add(recipe);
+            } catch (NoAnswerException without) {
+                // the search has its other starts
+            }
+        }
+        return recipes;
     }
 
     private double[] start() {

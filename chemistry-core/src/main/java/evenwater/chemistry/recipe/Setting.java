@@ -37,6 +37,11 @@ record Setting(List<Water> waters, List<ShelfItem> shelf, double reference) {
                         .sum();
     }
 
+    /** The same waters and reference with another shelf, so that what is found there compares. */
+    Setting withShelf(List<ShelfItem> other) {
+        return new Setting(waters, other, reference);
+    }
+
     int columns() {
         return waters.size() + shelf.size();
     }
