@@ -2,13 +2,18 @@ package evenwater.lessons;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.AmountConcentration;
+import evenwater.chemistry.quantity.EquivalentConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.treatment.Blending;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
+import evenwater.chemistry.water.WaterBuilder;
 import evenwater.chemistry.worked.WorkedSolutions;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import javax.measure.Unit;
 
 /** Level 2: charges instead of milligrams. */
@@ -55,28 +60,44 @@ final class ChargeExercises {
                 WorkedSolutions.hardness(water, scale));
     }
 
+    /** The alkalinity follows from the others but for a few percent, as in the report of a careful laboratory. */
     private static Exercise balance(Dice dice) {
-        int calcium = dice.whole(30, 120);
-        int magnesium = dice.whole(4, 30);
-        int sodium = dice.whole(5, 60);
-        int chloride = dice.whole(5, 80);
-        int sulfate = dice.whole(5, 90);
-        double alkalinity = dice.tenths(1, 6);
-        Water water = Water.builder()
-                .total(Ion.CALCIUM, milligrams(calcium, Ion.CALCIUM))
-                .total(Ion.MAGNESIUM, milligrams(magnesium, Ion.MAGNESIUM))
-                .total(Ion.SODIUM, milligrams(sodium, Ion.SODIUM))
-                .total(Ion.CHLORIDE, milligrams(chloride, Ion.CHLORIDE))
-                .total(Ion.SULFATE, milligrams(sulfate, Ion.SULFATE))
-                .alkalinity(Alkalinity.of(alkalinity, Alkalinity.MILLIEQUIVALENT_PER_LITRE))
-                .build();
+        Map<Ion, Integer> cations = new LinkedHashMap<>();
+        cations.put(Ion.CALCIUM, dice.whole(30, 120));
+        cations.put(Ion.MAGNESIUM, dice.whole(4, 30));
+        cations.put(Ion.SODIUM, dice.whole(5, 60));
+        double charges = milliequivalents(cations);
+        Map<Ion, Integer> anions = new LinkedHashMap<>();
+        anions.put(Ion.CHLORIDE, share(dice.whole(5, 30), charges, Ion.CHLORIDE));
+        anions.put(Ion.SULFATE, share(dice.whole(5, 30), charges, Ion.SULFATE));
+        int missingPercent = dice.whole(-6, 6);
+        double balanced = charges * (100 - missingPercent) / (100 + missingPercent);
+        double alkalinity = Math.rint(10 * (balanced - milliequivalents(anions))) / 10;
+        Map<Ion, Integer> ions = new LinkedHashMap<>(cations);
+        ions.putAll(anions);
+        WaterBuilder water =
+                Water.builder().alkalinity(Alkalinity.of(alkalinity, Alkalinity.MILLIEQUIVALENT_PER_LITRE));
+        ions.forEach((ion, milligrams) -> water.total(ion, milligrams(milligrams, ion)));
+        String listed = ions.entrySet().stream()
+                .map(ion -> ion.getKey().name() + " " + ion.getValue())
+                .collect(Collectors.joining(", "));
         return new Exercise(
-                "A laboratory found in the water of " + dice.place() + " in mg/L: calcium " + calcium + ", magnesium "
-                        + magnesium
-                        + ", sodium " + sodium + ", chloride " + chloride + ", sulfate " + sulfate
-                        + ", and an alkalinity of "
+                "A laboratory found in the water of " + dice.place() + " in mg/L: " + listed + ", and an alkalinity of "
                         + alkalinity + " meq/L. By how much do the charges miss each other, in percent of their sum?",
-                WorkedSolutions.ionBalance(water));
+                WorkedSolutions.ionBalance(water.build()));
+    }
+
+    private static double milliequivalents(Map<Ion, Integer> milligrams) {
+        return milligrams.entrySet().stream()
+                .mapToDouble(ion -> ion.getKey()
+                        .equivalents(milligrams(ion.getValue(), ion.getKey()))
+                        .in(EquivalentConcentration.MILLIEQUIVALENT_PER_LITRE))
+                .sum();
+    }
+
+    /** Whole milligrams of an ion that carries some percent of the charges. */
+    private static int share(int percent, double charges, Ion ion) {
+        return (int) Math.rint(percent / 100.0 * charges / milliequivalents(Map.of(ion, 1)));
     }
 
     private static Exercise softener(Dice dice) {

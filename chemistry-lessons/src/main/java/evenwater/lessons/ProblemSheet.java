@@ -18,6 +18,10 @@ public record ProblemSheet(Level level, long seed, List<Exercise> exercises) {
 
     private static final int MOST = 200;
 
+    private static final String CAUTION =
+            "These are exercises in arithmetic. Before anything is weighed into a tank, read the cautions of its compound; for drinking water, "
+                    + "softeners and their plumbing local codes and licensed practice decide.";
+
     /**
      * Copies the list.
      *
@@ -106,6 +110,9 @@ public record ProblemSheet(Level level, long seed, List<Exercise> exercises) {
 
     private String sheet(String title, String heading, Function<Exercise, String> shown) {
         StringBuilder text = new StringBuilder(title);
+        if (level == Level.TREATMENT) {
+            text.append("\n\n").append(CAUTION);
+        }
         int number = 1;
         for (Exercise exercise : exercises) {
             text.append("\n\n").append(heading).append(number);

@@ -1,9 +1,13 @@
 package evenwater.lessons;
 
 import static evenwater.lessons.ChargeExercises.SCALES;
+import static evenwater.lessons.UnitExercises.VOLUMES;
 
 import evenwater.chemistry.equilibrium.Speciation;
+import evenwater.chemistry.kernel.EquilibriumConstant;
+import evenwater.chemistry.kernel.Species;
 import evenwater.chemistry.quantity.Alkalinity;
+import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
@@ -14,15 +18,14 @@ import evenwater.chemistry.treatment.Dosing;
 import evenwater.chemistry.treatment.Softener;
 import evenwater.chemistry.water.Water;
 import evenwater.chemistry.worked.WorkedSolutions;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Volume;
 
 /** Level 3: several steps. */
 final class TreatmentExercises {
-
-    private static final List<Unit<Volume>> VOLUMES =
-            List.of(WaterUnits.LITRE, WaterUnits.US_GALLON, WaterUnits.IMPERIAL_GALLON);
 
     private TreatmentExercises() {}
 
@@ -105,20 +108,35 @@ final class TreatmentExercises {
                 WorkedSolutions.dosing(dosing));
     }
 
+    /** From the carbon dioxide to the pH, so that the tank is one that somebody could have. */
     private static Exercise carbonDioxide(Dice dice) {
-        Alkalinity alkalinity = Alkalinity.of(dice.whole(2, 10), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
-        double pH = dice.tenths(6.4, 7.6);
+        int degrees = dice.whole(2, 10);
+        Alkalinity alkalinity = Alkalinity.of(degrees, Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        double roughly = 7 - Math.log10(dice.whole(5, 35) / (3.0 * degrees));
+        double pH = Math.rint(roughly * 10) / 10;
         int celsius = dice.whole(18, 28);
-        Water water = Water.builder()
-                .total(Ion.SODIUM, ChargeExercises.milligrams(dice.whole(20, 60), Ion.SODIUM))
+        Speciation speciation = Speciation.of(Water.builder()
+                .total(
+                        Ion.SODIUM,
+                        AmountConcentration.of(
+                                alkalinity.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE),
+                                AmountConcentration.MILLIMOLE_PER_LITRE))
                 .alkalinity(alkalinity)
                 .measuredPH(pH)
                 .temperature(WaterUnits.temperature(celsius, WaterUnits.CELSIUS))
-                .build();
+                .build());
+        double lgK = EquilibriumConstant.CARBONIC_ACID_1.ln(celsius + 273.15) / Math.log(10);
         return new Exercise(
                 dice.person() + " measures pH " + pH + " and " + alkalinity + " in a planted tank of " + celsius
-                        + " °C that holds no other buffer. How much carbon dioxide is in it?",
-                WorkedSolutions.carbonDioxide(Speciation.of(water)));
+                        + " °C; its alkalinity is sodium bicarbonate and nothing else. At this temperature lg K₁ of carbonic acid is "
+                        + fourPlaces(lgK) + ", and in this water the activity coefficient of bicarbonate is "
+                        + fourPlaces(speciation.activityCoefficient(Species.BICARBONATE))
+                        + ". How much carbon dioxide is in it?",
+                WorkedSolutions.carbonDioxide(speciation));
+    }
+
+    private static BigDecimal fourPlaces(double value) {
+        return new BigDecimal(value).setScale(4, RoundingMode.HALF_EVEN);
     }
 
     private static double twoDigits(double value) {

@@ -6,6 +6,7 @@ import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.worked.WorkedSolutions;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
@@ -13,6 +14,9 @@ import javax.measure.quantity.Volume;
 
 /** Level 1: one chain of factors. */
 final class UnitExercises {
+
+    static final List<Unit<Volume>> VOLUMES =
+            List.of(WaterUnits.LITRE, WaterUnits.US_GALLON, WaterUnits.IMPERIAL_GALLON);
 
     private UnitExercises() {}
 
@@ -27,7 +31,8 @@ final class UnitExercises {
 
     private static Exercise hardness(Dice dice) {
         Unit<Hardness> from = dice.one(Hardness.units());
-        Unit<Hardness> to = another(dice, Hardness.units(), from);
+        Unit<Hardness> to =
+                another(dice, Hardness.units(), unit -> Hardness.of(1, from).in(unit));
         Hardness round = Hardness.of(dice.tenths(0.6, 6), Hardness.MILLIMOLE_PER_LITRE);
         Hardness stated = Hardness.of(rounded(round.in(from)), from);
         return exercise(
@@ -39,7 +44,8 @@ final class UnitExercises {
 
     private static Exercise alkalinity(Dice dice) {
         Unit<Alkalinity> from = dice.one(Alkalinity.units());
-        Unit<Alkalinity> to = another(dice, Alkalinity.units(), from);
+        Unit<Alkalinity> to =
+                another(dice, Alkalinity.units(), unit -> Alkalinity.of(1, from).in(unit));
         Alkalinity round = Alkalinity.of(dice.tenths(0.5, 7), Alkalinity.MILLIEQUIVALENT_PER_LITRE);
         Alkalinity stated = Alkalinity.of(rounded(round.in(from)), from);
         return exercise(
@@ -50,9 +56,9 @@ final class UnitExercises {
     }
 
     private static Exercise volume(Dice dice) {
-        Unit<Volume> from = dice.one(List.of(WaterUnits.US_GALLON, WaterUnits.IMPERIAL_GALLON, WaterUnits.LITRE));
+        Unit<Volume> from = dice.one(VOLUMES);
         Unit<Volume> to =
-                another(dice, List.of(WaterUnits.US_GALLON, WaterUnits.IMPERIAL_GALLON, WaterUnits.LITRE), from);
+                another(dice, VOLUMES, unit -> WaterUnits.volume(1, from).in(unit));
         WaterQuantity<Volume> stated = WaterUnits.volume(dice.whole(5, 120), from);
         return exercise(
                 "A tank in " + dice.place() + " holds " + stated + ". " + dice.person() + " doses by " + to
@@ -78,8 +84,10 @@ final class UnitExercises {
         return new Exercise(question, WorkedSolutions.conversion(stated, to));
     }
 
-    private static <T> T another(Dice dice, List<T> all, T not) {
-        return dice.one(all.stream().filter(unit -> !unit.equals(not)).toList());
+    /** Another unit, and not one of the same size, where there is nothing to convert. */
+    private static <T> T another(Dice dice, List<T> all, ToDoubleFunction<T> inIt) {
+        return dice.one(
+                all.stream().filter(unit -> inIt.applyAsDouble(unit) != 1).toList());
     }
 
     /** As a kit or a report would print it. */

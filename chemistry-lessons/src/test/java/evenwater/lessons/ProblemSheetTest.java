@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.equilibrium.Speciation;
+import evenwater.chemistry.substance.Ion;
+import evenwater.chemistry.water.IonBalance;
 import evenwater.chemistry.worked.Mistake;
 import evenwater.chemistry.worked.Step;
 import java.io.IOException;
@@ -13,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,6 +69,49 @@ class ProblemSheetTest {
                 .map(question -> question.substring(0, Math.min(12, question.length())))
                 .collect(Collectors.toSet());
         assertTrue(openings.size() >= 4, openings::toString);
+    }
+
+    @Test
+    void numbersAreThoseThatAPupilCouldMeet() {
+        for (Exercise exercise : ProblemSheet.of(Level.UNITS, 3, 200).exercises()) {
+            assertTrue(
+                    exercise.solution().steps().stream()
+                            .noneMatch(step -> step.note().startsWith("both units")),
+                    exercise::question);
+        }
+        for (Exercise exercise : ProblemSheet.of(Level.CHARGES, 3, 200).exercises()) {
+            if (exercise.solution().answer() instanceof IonBalance balance) {
+                assertTrue(Math.abs(balance.percentDifference()) < 8, exercise::question);
+            }
+        }
+        for (Exercise exercise : ProblemSheet.of(Level.TREATMENT, 3, 200).exercises()) {
+            if (exercise.solution().answer() instanceof Speciation tank) {
+                double milligrams = tank.carbonDioxide().in(Ion.CARBON_DIOXIDE.milligramPerLitre());
+                assertTrue(milligrams > 3 && milligrams < 50, exercise::question);
+            }
+        }
+    }
+
+    /** With the numbers that the question tells, and all alkalinity taken for bicarbonate. */
+    @Test
+    void carbonDioxideFollowsFromWhatTheQuestionTells() {
+        Pattern told = Pattern.compile(
+                "pH ([\\d.]+) and ([\\d.]+) °dKH .* K₁ of carbonic acid is (-[\\d.]+), .* bicarbonate is ([\\d.]+)\\.");
+        int found = 0;
+        for (Exercise exercise : ProblemSheet.of(Level.TREATMENT, 4, 100).exercises()) {
+            Matcher numbers = told.matcher(exercise.question());
+            if (numbers.find()) {
+                double bicarbonate =
+                        Double.parseDouble(numbers.group(2)) / 2.80385; // 1 meq/L in °dKH, from 56.077 g/mol CaO
+                double byHand = bicarbonate
+                        * Double.parseDouble(numbers.group(4))
+                        * Math.pow(10, -Double.parseDouble(numbers.group(1)) - Double.parseDouble(numbers.group(3)))
+                        * 44.009;
+                assertEquals(byHand, exercise.solution().results().get(0).value(), 0.01 * byHand, exercise::question);
+                found++;
+            }
+        }
+        assertTrue(found > 5, "only " + found);
     }
 
     @Test

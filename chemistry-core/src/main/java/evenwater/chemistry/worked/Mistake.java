@@ -27,12 +27,14 @@ public record Mistake(String name, Step step, double right, String reason) {
     }
 
     static Mistake of(String name, Expression wrong, double right, String unit, String reason) {
-        return new Mistake(name, Step.of(name, wrong, wrong.value(), unit), right, reason);
+        return new Mistake(name, Step.wrong(name, wrong, unit), right, reason);
     }
 
-    /** ppm for ppm is right for CaCO₃ itself, and anything is right of nothing. */
-    boolean isWrong() {
-        return Math.abs(step.result() - right) > 1e-3 * Math.abs(right);
+    /** ppm for ppm is right for CaCO₃ itself, and anything is right of nothing; nobody answers what is no number or of the other sign. */
+    boolean isPlausible() {
+        return Double.isFinite(step.result())
+                && step.result() * Math.signum(right) >= 0
+                && Math.abs(step.result() - right) > 1e-3 * Math.abs(right);
     }
 
     /**

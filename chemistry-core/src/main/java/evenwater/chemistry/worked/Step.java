@@ -38,6 +38,15 @@ public final class Step {
             throw new IllegalStateException("step '" + title + "': " + expression.text(17) + " is " + expression.value()
                     + " " + unit + ", but the answer has " + result + " " + unit);
         }
+        return titled(title, expression, result, unit, note);
+    }
+
+    /** A wrong calculation, whose result is whatever it leads to. */
+    static Step wrong(String title, Expression expression, String unit) {
+        return titled(title, expression, expression.value(), unit, "");
+    }
+
+    private static Step titled(String title, Expression expression, double result, String unit, String note) {
         String start = title.substring(0, 1).toUpperCase(Locale.ROOT); // names of ions start small
         return new Step(start + title.substring(1), expression, Term.rounded(result, unit), note);
     }

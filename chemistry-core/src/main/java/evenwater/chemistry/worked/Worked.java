@@ -13,12 +13,12 @@ import java.util.Objects;
  * @param steps in their order
  * @param answer what the library answers without showing its steps
  * @param results the numbers that were asked for
- * @param mistakes usual wrong answers, those left out that happen to come within 0.1 % of the right one; may be empty
+ * @param mistakes usual wrong answers, those left out that happen to come within 0.1 % of the right one or have another sign; may be empty
  */
 public record Worked<A>(String question, List<Step> steps, A answer, List<Result> results, List<Mistake> mistakes) {
 
     /**
-     * Copies the lists, mistakes that happen to give the right answer apart.
+     * Copies the lists, without mistakes that happen to give the right answer and those that nobody would believe.
      *
      * @param question see the record
      * @param steps see the record
@@ -31,7 +31,7 @@ public record Worked<A>(String question, List<Step> steps, A answer, List<Result
         Objects.requireNonNull(answer, "answer");
         steps = List.copyOf(steps);
         results = List.copyOf(results);
-        mistakes = mistakes.stream().filter(Mistake::isWrong).toList();
+        mistakes = mistakes.stream().filter(Mistake::isPlausible).toList();
     }
 
     /**

@@ -30,6 +30,10 @@ final class WorkedBlending {
         Term blended = Term.of(after.hardness(), scale);
         List<Step> steps = new ArrayList<>();
         List<Mistake> mistakes = new ArrayList<>();
+        List<Result> results = new ArrayList<>();
+        if (blending.wantsHardness()) {
+            results.add(new Result("share of the other water", share, ""));
+        }
         if (blending.wantsHardness() && raw.value() != others.value()) {
             steps.add(Step.of(
                     "Share of the other water",
@@ -55,6 +59,8 @@ final class WorkedBlending {
                 Term.of(other.alkalinity(), meq),
                 after.alkalinity().in(meq),
                 meq.toString()));
+        results.add(Result.of("hardness", after.hardness(), scale));
+        results.add(Result.of("alkalinity", after.alkalinity(), meq));
         TreeSet<Ion> ions = new TreeSet<>(source.ions());
         ions.addAll(other.ions());
         for (Ion ion : ions) {
@@ -66,16 +72,14 @@ final class WorkedBlending {
                     Term.of(other.total(ion), milligrams),
                     after.total(ion).in(milligrams),
                     milligrams.toString()));
+            results.add(Result.of(ion.name(), after.total(ion), milligrams));
         }
         averageOfPH(source, other, after, share).ifPresent(mistakes::add);
         return new Worked<>(
-                blending.name(),
+                "What the " + blending.name() + " makes of a water of " + raw.text(4),
                 steps,
                 Stage.between(blending.name(), source, after),
-                List.of(
-                        new Result("share of the other water", share, ""),
-                        Result.of("hardness", after.hardness(), scale),
-                        Result.of("alkalinity", after.alkalinity(), meq)),
+                results,
                 mistakes);
     }
 

@@ -67,9 +67,7 @@ final class WorkedCarbonDioxide {
                         + speciation.water().temperature(),
                 steps,
                 speciation,
-                List.of(
-                        Result.of("CO₂", carbonDioxide, Ion.CARBON_DIOXIDE.milligramPerLitre()),
-                        new Result("pH", speciation.pH(), "")),
+                List.of(Result.of("CO₂", carbonDioxide, Ion.CARBON_DIOXIDE.milligramPerLitre())),
                 List.of(rule(speciation, milligrams)));
     }
 

@@ -49,7 +49,7 @@ final class WorkedConversion {
         return conversion.subtracted() == 0 ? chain : chain.minus(Term.exact(conversion.subtracted(), unit.toString()));
     }
 
-    private static Expression chain(Expression start, List<ConversionFactor> factors) {
+    static Expression chain(Expression start, List<ConversionFactor> factors) {
         Expression chain = start;
         for (ConversionFactor factor : factors) {
             Term term = Term.factor(factor);
@@ -64,17 +64,22 @@ final class WorkedConversion {
         }
         boolean weighed =
                 conversion.factors().stream().anyMatch(factor -> factor.unit().contains("g "));
-        boolean legal = conversion.factors().stream()
-                .anyMatch(factor ->
-                        factor.perUnit().startsWith("gal") || factor.perUnit().equals("grain"));
+        boolean gallon = isPer(conversion, "gal");
+        boolean grain = isPer(conversion, "grain");
         List<String> notes = new ArrayList<>();
-        if (legal) {
+        if (gallon && grain) {
             notes.add("grain and gallon by their legal definitions, which are exact");
+        } else if (gallon || grain) {
+            notes.add((gallon ? "gallon" : "grain") + " by its legal definition, which is exact");
         }
         if (weighed) {
             notes.add("molar masses from the standard atomic weights");
         }
         return String.join("; ", notes);
+    }
+
+    private static boolean isPer(UnitConversion conversion, String start) {
+        return conversion.factors().stream().anyMatch(factor -> factor.perUnit().startsWith(start));
     }
 
     private static List<Mistake> mistakes(

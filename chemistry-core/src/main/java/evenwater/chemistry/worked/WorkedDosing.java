@@ -106,21 +106,13 @@ final class WorkedDosing {
                 WorkedConversion.expression(wanted, Hardness.MILLIMOLE_PER_LITRE),
                 wanted.in(Hardness.MILLIMOLE_PER_LITRE),
                 MMOL);
-        Mistake mistake = Mistake.of(
-                "ppm for ppm",
-                WorkedConversion.expression(wanted, Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
-                        .times(litres(dosing))
-                        .over(Term.factor(1000, "mg", "g")),
-                dosing.mass().in(WaterUnits.GRAM),
-                "g",
-                "a milligram of " + compound.name() + " is not a milligram of CaCO3");
         return weighing(
                 dosing,
                 "hardness by " + wanted,
                 first,
                 each,
                 "mmol of calcium and magnesium for each mmol",
-                List.of(mistake));
+                WorkedConversion.expression(wanted, Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
     }
 
     static Worked<Dosing> alkalinity(Compound compound, Quantity<Alkalinity> rise, Quantity<Volume> volume) {
@@ -134,20 +126,17 @@ final class WorkedDosing {
                 WorkedConversion.expression(wanted, Alkalinity.MILLIEQUIVALENT_PER_LITRE),
                 wanted.in(Alkalinity.MILLIEQUIVALENT_PER_LITRE),
                 WorkedEquivalents.MEQ);
-        Mistake mistake = Mistake.of(
-                "ppm for ppm",
-                WorkedConversion.expression(wanted, Alkalinity.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
-                        .times(litres(dosing))
-                        .over(Term.factor(1000, "mg", "g")),
-                dosing.mass().in(WaterUnits.GRAM),
-                "g",
-                "a milligram of " + compound.name() + " is not a milligram of CaCO3");
         return weighing(
-                dosing, "alkalinity by " + wanted, first, each, "meq of alkalinity for each mmol", List.of(mistake));
+                dosing,
+                "alkalinity by " + wanted,
+                first,
+                each,
+                "meq of alkalinity for each mmol",
+                WorkedConversion.expression(wanted, Alkalinity.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE));
     }
 
     private static Worked<Dosing> weighing(
-            Dosing dosing, String what, Step first, int each, String eachNote, List<Mistake> mistakes) {
+            Dosing dosing, String what, Step first, int each, String eachNote, Expression asCalciumCarbonate) {
         Compound compound = dosing.compound();
         double molarMass = compound.molarMass().in(MolarMass.GRAM_PER_MOLE);
         double millimoles = first.result() / each;
@@ -170,15 +159,38 @@ final class WorkedDosing {
                 "Mass for the whole volume",
                 Term.rounded(dose, MG).times(litres(dosing)).over(Term.factor(1000, "mg", "g")),
                 grams,
-                "g"));
-        List<Mistake> all = new ArrayList<>(mistakes);
-        gallon(dosing, dose, grams).ifPresent(all::add);
+                "g",
+                "in practice " + Numbers.rounded(grams, 2) + " g"));
         return new Worked<>(
-                compound.name() + " that changes " + what + " in " + dosing.volume(),
+                "How much " + compound.name() + " changes " + what + " in " + dosing.volume() + "?",
                 steps,
                 dosing,
                 List.of(new Result("weigh", grams, "g")),
-                all);
+                mistakes(dosing, dose, grams, asCalciumCarbonate));
+    }
+
+    private static List<Mistake> mistakes(Dosing dosing, double dose, double grams, Expression asCalciumCarbonate) {
+        Compound compound = dosing.compound();
+        List<Mistake> mistakes = new ArrayList<>();
+        Mistake milligrams = Mistake.of(
+                "ppm for ppm",
+                asCalciumCarbonate.times(litres(dosing)).over(Term.factor(1000, "mg", "g")),
+                grams * compound.strength(),
+                "g",
+                "a milligram of " + compound.name() + " is not a milligram of CaCO3");
+        if (milligrams.isPlausible()) { // of calcium carbonate it is one, whatever its strength
+            mistakes.add(new Mistake(milligrams.name(), milligrams.step(), grams, milligrams.reason()));
+        }
+        if (compound.strength() != 1) {
+            mistakes.add(Mistake.of(
+                    "the strength left out",
+                    Term.rounded(grams, "g").times(Term.exact(compound.strength(), "")),
+                    grams,
+                    "g",
+                    "what is weighed holds " + percent(compound) + " of the pure compound"));
+        }
+        gallon(dosing, dose, grams).ifPresent(mistakes::add);
+        return mistakes;
     }
 
     private static Optional<Mistake> gallon(Dosing dosing, double dose, double grams) {
@@ -215,7 +227,11 @@ final class WorkedDosing {
     private static String strength(Compound compound) {
         return compound.strength() == 1
                 ? "molar mass of " + compound.formula()
-                : "molar mass of " + compound.formula() + "; the pure compound is "
-                        + Numbers.rounded(100 * compound.strength(), 4) + " % of what is weighed";
+                : "molar mass of " + compound.formula() + "; the pure compound is " + percent(compound)
+                        + " of what is weighed";
+    }
+
+    private static String percent(Compound compound) {
+        return Numbers.rounded(100 * compound.strength(), 4) + " %";
     }
 }

@@ -92,7 +92,8 @@ final class WorkedEquivalents {
                 cations,
                 plus,
                 alkalinity < 0 ? "with the acid, which is a negative alkalinity" : ""));
-        steps.add(sum("Sum of the anions", anions, minus, alkalinity > 0 ? "the last one is the alkalinity" : ""));
+        String noteOnAlkalinity = anions.size() > 1 ? "the last one is the alkalinity" : "there is only the alkalinity";
+        steps.add(sum("Sum of the anions", anions, minus, alkalinity > 0 ? noteOnAlkalinity : ""));
         if (plus + minus > 0) {
             steps.add(Step.of(
                     "Difference over sum",
@@ -116,7 +117,12 @@ final class WorkedEquivalents {
     static Step sum(String title, List<? extends Expression> parts, double sum, String note) {
         return parts.isEmpty()
                 ? Step.of(title, Term.exact(0, MEQ), sum, MEQ, "there are none")
-                : Step.of(title, Sum.of(parts), sum, MEQ, note);
+                : Step.of(
+                        title,
+                        Sum.of(parts),
+                        sum,
+                        MEQ,
+                        parts.size() == 1 && note.isEmpty() ? "there is only one" : note);
     }
 
     static Worked<Hardness> hardness(Water water, Unit<Hardness> unit) {
@@ -148,9 +154,13 @@ final class WorkedEquivalents {
                 hardness.in(unit),
                 unit.toString(),
                 converted.steps().get(0).note()));
-        Expression added = Sum.of(List.of(
-                Term.of(water.total(Ion.CALCIUM), Ion.CALCIUM.milligramPerLitre()),
-                Term.of(water.total(Ion.MAGNESIUM), Ion.MAGNESIUM.milligramPerLitre())));
+        Expression added = WorkedConversion.chain(
+                Sum.of(List.of(
+                        Term.of(water.total(Ion.CALCIUM), Ion.CALCIUM.milligramPerLitre()),
+                        Term.of(water.total(Ion.MAGNESIUM), Ion.MAGNESIUM.milligramPerLitre()))),
+                Hardness.of(1, Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE)
+                        .conversionTo(unit)
+                        .factors());
         return new Worked<>(
                 "Hardness of the water in " + unit,
                 steps,
@@ -161,8 +171,8 @@ final class WorkedEquivalents {
                         : List.of(Mistake.of(
                                 "ppm for ppm",
                                 added,
-                                hardness.in(Hardness.MILLIGRAM_PER_LITRE_CALCIUM_CARBONATE),
-                                "mg/L CaCO3",
+                                hardness.in(unit),
+                                unit.toString(),
                                 "milligrams of ions are not milligrams as CaCO3: each ion weighs something else")));
     }
 

@@ -87,7 +87,9 @@ final class WorkedSoftening {
             }
         }
         double exchangeable = entering.stream().mapToDouble(Expression::value).sum();
-        steps.add(WorkedEquivalents.sum("What the resin can take up", entering, exchangeable, ""));
+        if (entering.size() != 1) {
+            steps.add(WorkedEquivalents.sum("What the resin can take up", entering, exchangeable, ""));
+        }
 
         double kept = behind.hardness().in(scale);
         double raw = source.hardness().in(scale);

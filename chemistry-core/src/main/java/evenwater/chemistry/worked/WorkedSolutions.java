@@ -95,7 +95,7 @@ public final class WorkedSolutions {
      * @param blending by a share or for a hardness
      * @param source the water that is blended
      * @param scale in which hardness is shown
-     * @return the share, then every quantity that mixes; the answer is the line of the ledger
+     * @return the share where a hardness is wanted, then every quantity that mixes; the answer is the line of the ledger
      * @throws NoAnswerException if no share reaches the wanted hardness
      */
     public static Worked<Stage> blending(Blending blending, Water source, Unit<Hardness> scale) {

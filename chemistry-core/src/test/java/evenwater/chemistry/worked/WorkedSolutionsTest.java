@@ -183,6 +183,48 @@ class WorkedSolutionsTest {
     }
 
     @Test
+    void nobodyAnswersLessThanNothing() {
+        Worked<Stage> harder = WorkedSolutions.blending(
+                Blending.reaching(Hardness.parse("8 °dH"), hard("20 °dH")), hard("4 °dH"), Hardness.GERMAN_DEGREE);
+        assertEquals(4.0 / 16, harder.results().get(0).value(), 1e-12);
+        assertEquals(List.of(), harder.mistakes());
+        Worked<Dosing> acid = WorkedSolutions.raisingAlkalinity(
+                Compound.HYDROCHLORIC_ACID.ofStrength(0.3),
+                Alkalinity.parse("-1 meq/L"),
+                WaterUnits.parseVolume("50 L"));
+        assertTrue(acid.results().get(0).value() > 0);
+        assertEquals(List.of("the strength left out"), names(acid));
+    }
+
+    @Test
+    void chalkOfAStrengthIsStillWeighedAsChalk() {
+        Worked<Dosing> pure = WorkedSolutions.raisingHardness(
+                Compound.CALCIUM_CARBONATE, Hardness.parse("100 mg/L CaCO3"), WaterUnits.parseVolume("10 L"));
+        assertEquals(1, pure.results().get(0).value(), 1e-12);
+        assertEquals(List.of(), names(pure));
+        Worked<Dosing> weak = WorkedSolutions.raisingHardness(
+                Compound.CALCIUM_CARBONATE.ofStrength(0.8),
+                Hardness.parse("100 mg/L CaCO3"),
+                WaterUnits.parseVolume("10 L"));
+        assertEquals(1.25, weak.results().get(0).value(), 1e-12);
+        assertEquals(List.of("the strength left out"), names(weak));
+        assertEquals(1, mistake(weak, "the strength left out").step().result(), 1e-12);
+    }
+
+    @Test
+    void theWrongHardnessIsInTheScaleOfTheRightOne() {
+        Water water = Water.builder()
+                .total(Ion.CALCIUM, milligrams(80, Ion.CALCIUM))
+                .total(Ion.MAGNESIUM, milligrams(20, Ion.MAGNESIUM))
+                .build();
+        Mistake milligrams = mistake(WorkedSolutions.hardness(water, Hardness.GERMAN_DEGREE), "ppm for ppm");
+        // 100 mg/L CaCO3 are 5.603 °dH by 56.077 and 100.086 g/mol
+        assertEquals(5.603, milligrams.step().result(), 0.001);
+        assertEquals("°dH", milligrams.step().unit());
+        assertEquals(water.hardness().in(Hardness.GERMAN_DEGREE), milligrams.right());
+    }
+
+    @Test
     void theMeanOfThePHIsAUsualWrongAnswer() {
         Water acid = Speciation.of(withPH("0.5 meq/L", 6.2)).water();
         Water base = Speciation.of(withPH("3 meq/L", 8.2)).water();
@@ -233,6 +275,28 @@ class WorkedSolutionsTest {
                 2e-6 / 40.078 * 22.99,
                 step(worked, "The same charge of sodium enters").result(),
                 1e-18);
+    }
+
+    @Test
+    void aShareOfNearlyNothingIsWorkedToo() {
+        Worked<Stage> worked =
+                WorkedSolutions.blending(Blending.with(hard("4 °dH"), 1e-300), hard("20 °dH"), Hardness.GERMAN_DEGREE);
+        assertEquals(20, worked.results().get(0).value(), 1e-12);
+        assertEquals(
+                1e-300 * 4,
+                WorkedSolutions.blending(Blending.with(hard("4 °dH"), 1e-300), Water.pure(), Hardness.GERMAN_DEGREE)
+                        .results()
+                        .get(0)
+                        .value(),
+                1e-312);
+    }
+
+    @Test
+    void whatIsTooLargeForADoubleIsNoUsualWrongAnswer() {
+        Worked<Hardness> worked = WorkedSolutions.conversion(
+                Hardness.of(Double.MAX_VALUE, Hardness.GERMAN_DEGREE), Hardness.MILLIEQUIVALENT_PER_LITRE);
+        assertTrue(worked.mistakes().stream()
+                .allMatch(mistake -> Double.isFinite(mistake.step().result())));
     }
 
     @ParameterizedTest
@@ -287,6 +351,10 @@ class WorkedSolutionsTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    private static List<String> names(Worked<?> worked) {
+        return worked.mistakes().stream().map(Mistake::name).toList();
     }
 
     private static Mistake mistake(Worked<?> worked, String name) {
