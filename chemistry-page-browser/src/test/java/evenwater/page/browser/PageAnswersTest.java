@@ -20,7 +20,7 @@ import org.openqa.selenium.Keys;
 /** The page in Chromium against the same page on the JVM: the same entries, typed by keys, have the same answers. */
 class PageAnswersTest {
 
-    private static final int QUESTIONS = Integer.getInteger("page.questions", 200);
+    private static final int QUESTIONS = Integer.getInteger("page.questions", 50);
     private static final List<String> ODD = List.of("", "-3", "7,3", "abc", "1e300", "0", "1e-9", "100", "-0");
 
     private static Chromium chromium;
@@ -78,7 +78,7 @@ class PageAnswersTest {
         KeyboardForm form = new KeyboardForm(chromium, part);
         Random random = new Random(21);
         List<Map<String, String>> questions = new ArrayList<>();
-        for (int question = 0; question < QUESTIONS * 5; question++) {
+        for (int question = 0; question < QUESTIONS * 20; question++) {
             questions.add(form.randomEntries(random, name -> number(name, form, random, random.nextBoolean())));
         }
         List<?> answers = (List<?>) chromium.script(
