@@ -65,7 +65,7 @@ final class Derived {
             double least = all.stream().min(Double::compare).orElseThrow();
             double most = all.stream().max(Double::compare).orElseThrow();
             return Optional.of(pH(least, (least + most) / 2, most));
-        } catch (NoAnswerException noAnswer) {
+        } catch (NoAnswerException | IllegalArgumentException noAnswer) { // such as a water too hot for the constants
             return Optional.empty();
         }
     }

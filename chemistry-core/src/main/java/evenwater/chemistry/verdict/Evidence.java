@@ -174,7 +174,7 @@ public final class Evidence {
                     .toList();
             AmountConcentration first = Speciation.of(waters.get(0)).carbonDioxide();
             return Optional.of(new Bounds<>(all.get(0), first, all.get(all.size() - 1)));
-        } catch (NoAnswerException unknown) {
+        } catch (NoAnswerException | IllegalArgumentException unknown) { // such as a water too hot for the constants
             return Optional.empty();
         }
     }

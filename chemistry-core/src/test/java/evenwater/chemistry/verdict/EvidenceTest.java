@@ -2,6 +2,7 @@ package evenwater.chemistry.verdict;
 
 import static evenwater.chemistry.quantity.MassConcentration.MILLIGRAM_PER_LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import evenwater.chemistry.analysis.Bounds;
@@ -73,14 +74,26 @@ class EvidenceTest {
         var may = mass(wellAnd(row), "lead").orElseThrow();
         assertTrue(may.openAbove());
         Verdict verdict = Requirements.ofTank("general").judge(wellAnd(row));
-        assertEquals(
-                Standing.UNDECIDED,
-                verdict.counting().stream()
-                        .filter(finding -> finding.requirement().parameter() == Parameter.LEAD)
-                        .findFirst()
-                        .orElseThrow()
-                        .standing());
+        assertEquals(Standing.UNDECIDED, standing(verdict, Parameter.LEAD));
         assertTrue(verdict.cautions().stream().anyMatch(caution -> caution.topic() == CautionTopic.POISON));
+    }
+
+    /** Above 50 °C there are no constants: nothing follows from the pH, and all that needs none is judged. */
+    @Test
+    void waterTooHotForTheConstantsIsJudgedWithoutThem() {
+        Evidence evidence = report("hardness;12;°dH", "alkalinity;6;°dKH", "pH;7.5;", "temperature;99.9;°C");
+        assertTrue(evidence.known(Parameter.CARBON_DIOXIDE).isEmpty());
+        Verdict verdict = Requirements.ofTank("soft-water breeding").judge(evidence);
+        assertEquals(Standing.ABOVE, standing(verdict, Parameter.GENERAL_HARDNESS));
+        assertFalse(Requirements.ofDrinkingWater().judge(evidence).findings().isEmpty());
+    }
+
+    private static Standing standing(Verdict verdict, Parameter<?> parameter) {
+        return verdict.counting().stream()
+                .filter(finding -> finding.requirement().parameter() == parameter)
+                .findFirst()
+                .orElseThrow()
+                .standing();
     }
 
     @Test

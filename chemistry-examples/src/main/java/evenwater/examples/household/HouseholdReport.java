@@ -2,6 +2,7 @@ package evenwater.examples.household;
 
 import evenwater.chemistry.analysis.Assumptions;
 import evenwater.chemistry.analysis.Interpretation;
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.recipe.Recipe;
 import evenwater.chemistry.recipe.RecipeDose;
 import evenwater.chemistry.treatment.Dosing;
@@ -45,12 +46,29 @@ final class HouseholdReport {
         this.recoveryAssumed = recoveryAssumed;
     }
 
-    /** What to do about it, and how sure that is; answers what is dosed. */
+    /** What to do about it, and how sure that is, or why nobody can say; answers what is dosed. */
     private List<Dosing> recipe(Page page, Requirements kind, Stages stages) {
-        Recipe recipe = Recipes.recipe(stages.water(stages.last()).with(tank.temperature()), kind, tank);
-        new RecipeSection(kind, tank, recipe).write(page);
-        new UncertaintySection(kind, tank, recipe, source, assumptions, house.train(), speech).write(page);
-        return recipe.doses().stream().map(RecipeDose::dosing).toList();
+        try {
+            Page section = new Page();
+            Recipe recipe = Recipes.recipe(stages.water(stages.last()).with(tank.temperature()), kind, tank);
+            new RecipeSection(kind, tank, recipe).write(section);
+            page.append(section);
+            uncertainty(page, kind, recipe);
+            return recipe.doses().stream().map(RecipeDose::dosing).toList();
+        } catch (NoAnswerException | IllegalArgumentException e) {
+            page.heading(RecipeSection.HEADING).say("There is no recipe: " + e.getMessage() + ".");
+            return List.of();
+        }
+    }
+
+    private void uncertainty(Page page, Requirements kind, Recipe recipe) {
+        try {
+            Page section = new Page();
+            new UncertaintySection(kind, tank, recipe, source, assumptions, house.train(), speech).write(section);
+            page.append(section);
+        } catch (NoAnswerException | IllegalArgumentException e) {
+            page.gap().say("How sure that is has no answer: " + e.getMessage() + ".");
+        }
     }
 
     Page page() {

@@ -50,6 +50,12 @@ final class Page {
         return this;
     }
 
+    /** What another page says, behind what this one says. */
+    Page append(Page other) {
+        blocks.addAll(other.blocks);
+        return this;
+    }
+
     List<Block> blocks() {
         return List.copyOf(blocks);
     }

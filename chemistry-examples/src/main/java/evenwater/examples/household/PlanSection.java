@@ -62,7 +62,7 @@ final class PlanSection {
         }
         try {
             plan(page);
-        } catch (NoAnswerException e) {
+        } catch (NoAnswerException | IllegalArgumentException e) { // such as less resin than there is
             if (wish.dose().isPresent()
                     || wish.days().isPresent()
                     || wish.resin().isPresent()) {

@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
 /** What to do to the last water for a kind of tank, and what comes of it. */
 final class RecipeSection {
 
+    static final String HEADING = "What to do about it";
+
     private final Requirements kind;
     private final TankWish wish;
     private final Recipe recipe;
@@ -26,7 +28,7 @@ final class RecipeSection {
     }
 
     void write(Page page) {
-        page.heading("What to do about it");
+        page.heading(HEADING);
         page.say(
                 "For " + wish.volume() + " of water (net, without gravel and what else stands in it) for " + kind.name()
                         + ", from the water behind the last stage"
@@ -87,7 +89,7 @@ final class RecipeSection {
     }
 
     private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return text.startsWith("pH") ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Level teaspoons instead of a balance. */

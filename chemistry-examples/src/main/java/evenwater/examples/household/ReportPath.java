@@ -16,6 +16,9 @@ final class ReportPath {
 
     private static final String OPTION = "--report: ";
 
+    /** Of a file system, 255, less what is put behind the name while the file is written. */
+    private static final int LONGEST_NAME_IN_BYTES = 250;
+
     private final String name;
     private final Path file;
 
@@ -26,11 +29,23 @@ final class ReportPath {
 
     /** Refuses early what could not be written in the end. */
     static ReportPath of(String name) {
+        if (name.isBlank()) {
+            throw new UsageException(OPTION + "a name is missing; name a file such as report.html");
+        }
         Path file;
         try {
             file = Path.of(name).toAbsolutePath();
+            if (file.getFileName() != null
+                    && file.getFileName().toString().getBytes(StandardCharsets.UTF_8).length > LONGEST_NAME_IN_BYTES) {
+                throw refused(name, "is too long a name; name a file such as report.html");
+            }
+            if (Files.isSymbolicLink(file)) {
+                file = file.toRealPath(); // what a link leads to is written, and the link stays
+            }
         } catch (InvalidPathException e) {
             throw refused(name, "is no name of a file; name one such as report.html");
+        } catch (IOException e) {
+            throw refused(name, "is a link that leads nowhere; name a file such as report.html");
         }
         ReportPath path = new ReportPath(name, file);
         path.requireWritable();
@@ -39,7 +54,7 @@ final class ReportPath {
 
     private void requireWritable() {
         Path folder = file.getParent();
-        if (name.isBlank() || file.getFileName() == null || Files.isDirectory(file)) {
+        if (file.getFileName() == null || Files.isDirectory(file)) {
             throw refused(name, "is a folder; name a file in it, such as report.html");
         }
         if (folder == null || !Files.isDirectory(folder)) {

@@ -219,7 +219,43 @@ class HtmlReportTest {
                 "its folder does not exist; make it first, or name a file in another one");
         Run blank = Run.of("--report", "");
         assertEquals(2, blank.exitCode());
-        assertTrue(blank.err().startsWith("--report: : is a folder"), blank.err());
+        assertEquals(
+                "--report: a name is missing; name a file such as report.html" + System.lineSeparator(), blank.err());
+        assertRefused(folder.resolve("n".repeat(251)), "is too long a name; name a file such as report.html");
+    }
+
+    @Test
+    void aLinkStaysALink() throws IOException {
+        String[] options = {
+            "--no-treatment", "--report", folder.resolve("link.html").toString()
+        };
+        Path link = Files.createSymbolicLink(folder.resolve("link.html"), folder.resolve("page.html"));
+        assertRefused(link, "is a link that leads nowhere; name a file such as report.html");
+        String sodium = "analyte,value,unit,as\nsodium,41,mg/L,\n";
+        Run.on(
+                folder,
+                sodium.replace("41", "57"),
+                "--no-treatment",
+                "--report",
+                folder.resolve("page.html").toString());
+        assertEquals("", Run.on(folder, sodium, options).err());
+        assertTrue(Files.isSymbolicLink(link));
+        assertTrue(Files.readString(folder.resolve("page.html")).contains("41.00"));
+    }
+
+    @Test
+    void aBypassIsDrawnAsItIs() throws IOException {
+        Path page = folder.resolve("page.html");
+        Run run = Run.on(
+                folder,
+                "analyte,value,unit,as\nhardness,18,°dH,\nKH,8,°dKH,\n",
+                "--softener=sodium",
+                "--target=6 °dH",
+                "--report",
+                page.toString());
+        assertEquals("", run.err());
+        assertTrue(titles(Files.readString(page))
+                .contains("Sodium behind a softener against the hardness in front of it"));
     }
 
     private void assertRefused(Path path, String why) {
