@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +22,9 @@ public record PlainSave(@Nullable Integer version, @Nullable List<@Nullable Stri
 
     /** The version of the form that this library writes, and the newest that it reads. */
     public static final int VERSION = 1;
+
+    /** Stricter than {@link Long#parseLong}, which takes a plus and the digits of every script. */
+    private static final Pattern DIGITS = Pattern.compile("-?[0-9]+");
 
     /**
      * Takes what came; nothing is checked here.
@@ -69,10 +73,13 @@ public record PlainSave(@Nullable Integer version, @Nullable List<@Nullable Stri
 
     private static long number(int index, @Nullable String text) {
         try {
-            return Long.parseLong(text == null ? "" : text);
-        } catch (NumberFormatException e) {
-            throw new UnusableSaveException("plain save: number " + index
-                    + " must be a whole number of 64 bits, but was " + (text == null ? "missing" : "'" + text + "'"));
+            if (text != null && DIGITS.matcher(text).matches()) {
+                return Long.parseLong(text);
+            }
+        } catch (NumberFormatException moreThan64Bits) {
+            // refused below
         }
+        throw new UnusableSaveException("plain save: number " + index + " must be a whole number of 64 bits, but was "
+                + (text == null ? "missing" : "'" + text + "'"));
     }
 }

@@ -184,9 +184,13 @@ public final class Ion implements Comparable<Ion> {
      * @param name in words, for messages
      * @param formula with its charge
      * @return the ion; the constant of this class if there is one with the same atoms and charge, whatever the name
+     * @throws IllegalArgumentException if the name is blank
      */
     public static Ion of(String name, Formula formula) {
         Objects.requireNonNull(name, "name");
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name of an ion must not be blank, but was '" + name + "'");
+        }
         Objects.requireNonNull(formula, "formula");
         Ion constant = byAtoms(formula);
         return constant != null ? constant : new Ion(name, formula, countedByProtons(formula), Integer.MAX_VALUE);

@@ -87,6 +87,7 @@ final class PlainForm {
         Map<String, @Nullable String> names = plain.namesOfOwnIons() == null ? Map.of() : plain.namesOfOwnIons();
         SortedMap<Ion, Double> totals = new TreeMap<>();
         for (Map.Entry<String, @Nullable Double> entry : stated.entrySet()) {
+            present("the symbol of an ion in millimolesPerLitre", entry.getKey());
             Ion ion = ion(entry.getKey(), names);
             Counting.refuseUncounted(ion);
             double amount = amount("millimolesPerLitre of " + entry.getKey(), entry.getValue());
@@ -96,6 +97,7 @@ final class PlainForm {
             }
         }
         for (String symbol : names.keySet()) {
+            present("the symbol of an ion in namesOfOwnIons", symbol);
             if (!stated.containsKey(symbol)) {
                 throw new IllegalArgumentException(
                         "plain water names " + symbol + " among namesOfOwnIons, but has no millimolesPerLitre of it");
@@ -107,7 +109,7 @@ final class PlainForm {
     /** A constant by its text, or an own ion that is declared as one, so that a slip of the pen makes no new ion. */
     private static Ion ion(String text, Map<String, @Nullable String> names) {
         if (names.containsKey(text)) {
-            return Ion.of(present("namesOfOwnIons of " + text, names.get(text)), Formula.parse(text));
+            return ownIon(text, present("namesOfOwnIons of " + text, names.get(text)));
         }
         try {
             return Ion.parse(text);
@@ -116,6 +118,14 @@ final class PlainForm {
                     "plain water has an unknown ion '" + text
                             + "' in millimolesPerLitre: an ion of your own must be named in namesOfOwnIons",
                     e);
+        }
+    }
+
+    private static Ion ownIon(String symbol, String name) {
+        try {
+            return Ion.of(name, Formula.parse(symbol));
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("plain water: " + symbol + " of namesOfOwnIons: " + e.getMessage(), e);
         }
     }
 

@@ -51,7 +51,7 @@ class PlainSaveTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "1.0", "0x10", "9223372036854775808", " 1", "1e3", "NaN", "one"})
+    @ValueSource(strings = {"", "1.0", "0x10", "9223372036854775808", " 1", "1e3", "NaN", "one", "+5", "٣"})
     void whatIsNoWholeNumberOf64BitsIsRefused(String text) {
         unusable(
                 "plain save: number 1 must be a whole number of 64 bits, but was '" + text + "'",

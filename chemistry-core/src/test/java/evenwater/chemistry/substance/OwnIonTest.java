@@ -185,6 +185,10 @@ class OwnIonTest {
                 () -> assertEquals(
                         "formula",
                         assertThrows(NullPointerException.class, () -> Ion.of("lead", null))
+                                .getMessage()),
+                () -> assertEquals(
+                        "name of an ion must not be blank, but was ' '",
+                        assertThrows(IllegalArgumentException.class, () -> Ion.of(" ", formula))
                                 .getMessage()));
     }
 

@@ -5,9 +5,7 @@ import static evenwater.chemistry.testing.Amounts.celsius;
 import static evenwater.chemistry.testing.Amounts.mmol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
 
-import evenwater.chemistry.quantity.UnreadableTextException;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.Json;
 import evenwater.chemistry.testing.Refused;
@@ -164,13 +162,27 @@ class PlainWaterTest {
         Refused.argument(
                 "plain water names Pb²⁺ among namesOfOwnIons, but has no millimolesPerLitre of it",
                 () -> Water.from(with(",\"Pb²⁺\":0.0625", "")));
-        assertEquals(
-                "cannot read formula 'Qq+': 'Qq' is no element with a standard atomic weight, at index 0",
-                assertThrowsExactly(
-                                UnreadableTextException.class,
-                                () -> Water.from(new PlainWater(
-                                        1, 298.15, Map.of("Qq+", 1.0), Map.of("Qq+", "q"), 1.0, 0.0, null, null)))
-                        .getMessage());
+        Refused.argument(
+                "plain water: Qq+ of namesOfOwnIons: cannot read formula 'Qq+': 'Qq' is no element with a standard atomic weight, at index 0",
+                () -> Water.from(
+                        new PlainWater(1, 298.15, Map.of("Qq+", 1.0), Map.of("Qq+", "q"), 1.0, 0.0, null, null)));
+        Refused.argument(
+                "plain water: Pb²⁺ of namesOfOwnIons: name of an ion must not be blank, but was ' '",
+                () -> Water.from(with("\"lead\"", "\" \"")));
+    }
+
+    @Test
+    void anIonWithoutASymbolIsRefused() {
+        Map<String, Double> amounts = new HashMap<>();
+        amounts.put(null, 1.0);
+        Refused.argument(
+                "plain water lacks the symbol of an ion in millimolesPerLitre",
+                () -> Water.from(new PlainWater(1, 298.15, amounts, null, 1.0, 0.0, null, null)));
+        Map<String, String> names = new HashMap<>();
+        names.put(null, "lead");
+        Refused.argument(
+                "plain water lacks the symbol of an ion in namesOfOwnIons",
+                () -> Water.from(new PlainWater(1, 298.15, Map.of(), names, 0.0, 0.0, null, null)));
     }
 
     @Test
