@@ -50,7 +50,7 @@ final class BarFrame {
         bar(sheet, "anions", water.anions(), y).ifPresent(below::add);
         sheet.takeDownTo(y + HEIGHT);
         if (!below.isEmpty()) {
-            thin(sheet, "narrow parts: " + String.join("; ", below));
+            thin(sheet, "too narrow for a number: " + String.join("; ", below));
         }
     }
 

@@ -93,9 +93,8 @@ public final class Verdict {
         if (counting().stream().anyMatch(finding -> finding.standing().isOutside())) {
             return Outcome.UNFIT;
         }
-        boolean certain = !counting().isEmpty()
-                && missing().isEmpty()
-                && counting().stream().noneMatch(finding -> finding.standing() == Standing.UNDECIDED);
+        boolean certain =
+                !counting().isEmpty() && missing().isEmpty() && undecided().isEmpty();
         return certain ? Outcome.FIT : Outcome.UNDECIDED;
     }
 
@@ -129,6 +128,17 @@ public final class Verdict {
                 .sorted(Comparator.<Finding<?>, Boolean>comparing(finding -> !isPoison(finding))
                         .thenComparing(Comparator.<Finding<?>>comparingDouble(Finding::severity)
                                 .reversed()))
+                .toList();
+    }
+
+    /**
+     * Returns what may be inside or outside, for all that is known.
+     *
+     * @return findings that count and are undecided, in the order of the requirements
+     */
+    public List<Finding<?>> undecided() {
+        return counting().stream()
+                .filter(finding -> finding.standing() == Standing.UNDECIDED)
                 .toList();
     }
 

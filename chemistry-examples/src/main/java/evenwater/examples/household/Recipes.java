@@ -17,9 +17,9 @@ import java.util.stream.Stream;
 final class Recipes {
 
     /** Between these amounts of calcium for one of magnesium most keepers stay (common practice, no source). */
-    private static final CalciumToMagnesium LEAST_RATIO = new CalciumToMagnesium(2, false);
+    private static final CalciumToMagnesium LEAST_RATIO = CalciumToMagnesium.byAmount(2);
 
-    private static final CalciumToMagnesium MOST_RATIO = new CalciumToMagnesium(5, false);
+    private static final CalciumToMagnesium MOST_RATIO = CalciumToMagnesium.byAmount(5);
 
     /** How far from the ends of each range the recipe stays if it can (own rule). */
     private static final double GUARD = 0.1;

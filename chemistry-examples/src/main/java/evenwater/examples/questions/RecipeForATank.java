@@ -31,7 +31,7 @@ public final class RecipeForATank {
         Recipe recipe = Recipe.builder(Water.pure(), WaterUnits.parseVolume("60 L"))
                 .hardness(Target.exactly(Hardness.parse("6 °dH")))
                 .alkalinity(Target.near(Alkalinity.parse("3 °dKH")))
-                .calciumToMagnesium(Target.exactly(new CalciumToMagnesium(3, false)))
+                .calciumToMagnesium(Target.exactly(CalciumToMagnesium.byAmount(3)))
                 .total(Ion.CHLORIDE, Target.atMost(AmountConcentration.of(20, Ion.CHLORIDE.milligramPerLitre())))
                 .shelf(
                         CALCIUM_CHLORIDE_DIHYDRATE,

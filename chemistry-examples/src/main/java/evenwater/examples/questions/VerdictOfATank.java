@@ -39,6 +39,7 @@ public final class VerdictOfATank {
         System.out.println(verdict.outcome() + ", not measured: " + verdict.missing());
         verdict.toChange()
                 .forEach(finding -> System.out.println(finding.toText(Locale.ROOT) + "; " + finding.remedy()));
+        verdict.undecided().forEach(finding -> System.out.println(finding.toText(Locale.ROOT)));
         System.out.println(verdict.cautions().get(0));
         // end
     }

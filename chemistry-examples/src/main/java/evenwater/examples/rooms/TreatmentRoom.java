@@ -28,6 +28,7 @@ public final class TreatmentRoom {
         Water source = Water.builder()
                 .total(Ion.CALCIUM, AmountConcentration.of(90, Ion.CALCIUM.milligramPerLitre()))
                 .total(Ion.MAGNESIUM, AmountConcentration.of(15, Ion.MAGNESIUM.milligramPerLitre()))
+                .total(Ion.SULFATE, AmountConcentration.of(69, Ion.SULFATE.milligramPerLitre()))
                 .alkalinity(Alkalinity.parse("12 °dKH"))
                 .measuredPH(7.2)
                 .build();

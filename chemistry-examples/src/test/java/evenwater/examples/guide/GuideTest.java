@@ -82,6 +82,23 @@ class GuideTest {
         }
     }
 
+    /** A snippet lacks imports, and often the water that it speaks of. */
+    @Test
+    void everyQuestionAndEveryRoomLeadsToItsProgram() {
+        for (Snippet snippet : snippets()) {
+            String page = snippet.page().toString();
+            if (snippet.output().isPresent() && page.matches("docs/(questions|rooms)/.*")) {
+                List<String> programs = showing(snippet).stream()
+                        .map(example -> example.name().replace('.', '/') + ".java")
+                        .collect(Collectors.toList());
+                assertTrue(
+                        snippet.page().links().stream()
+                                .anyMatch(link -> programs.stream().anyMatch(link::endsWith)),
+                        () -> page + " leads to none of " + programs);
+            }
+        }
+    }
+
     @Test
     void everyRoomHasItsPage() throws IOException {
         Set<String> pages = names("docs/rooms").stream()
