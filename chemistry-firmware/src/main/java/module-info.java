@@ -2,7 +2,6 @@
 @SuppressWarnings("requires-automatic") // JavaParser has no module descriptor, but a name in its manifest
 module evenwater.firmware {
     requires transitive evenwater.chemistry;
-    requires tech.units.indriya; // keeps the core's factors as fractions; in no signature of ours
     requires com.github.javaparser.core; // reads the kernel's source; in no signature of ours
     requires static org.jspecify; // annotations only
 

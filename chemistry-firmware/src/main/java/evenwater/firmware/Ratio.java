@@ -28,6 +28,12 @@ record Ratio(BigInteger num, BigInteger den) implements Comparable<Ratio> {
         return new Ratio(BigInteger.valueOf(num), BigInteger.valueOf(den));
     }
 
+    static Ratio of(BigDecimal number) {
+        return new Ratio(
+                number.movePointRight(Math.max(0, number.scale())).toBigIntegerExact(),
+                BigInteger.TEN.pow(Math.max(0, number.scale())));
+    }
+
     Ratio plus(Ratio that) {
         return new Ratio(num.multiply(that.den).add(that.num.multiply(den)), den.multiply(that.den));
     }

@@ -2,16 +2,17 @@ package evenwater.firmware;
 
 import evenwater.chemistry.quantity.Alkalinity;
 import evenwater.chemistry.quantity.Conductivity;
+import evenwater.chemistry.quantity.ConversionFactor;
 import evenwater.chemistry.quantity.FlowRate;
 import evenwater.chemistry.quantity.Hardness;
+import evenwater.chemistry.quantity.WaterQuantity;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
 import javax.measure.Unit;
-import tech.units.indriya.function.RationalNumber;
 
 /**
  * The scales of a kind of quantity, with their exact sizes as the core has them.
@@ -34,10 +35,10 @@ record Scales(String name, List<Scale> units) {
     record Scale(String constant, Unit<?> unit, Ratio size) {}
 
     private static final List<Scales> ALL = List.of(
-            of("hardness", Hardness.class, Hardness.MILLIMOLE_PER_LITRE),
-            of("alkalinity", Alkalinity.class, Alkalinity.MILLIEQUIVALENT_PER_LITRE),
-            of("conductivity", Conductivity.class, Conductivity.MICROSIEMENS_PER_CENTIMETRE),
-            of("flow", FlowRate.class, FlowRate.LITRE_PER_MINUTE));
+            of("hardness", Hardness.class, Hardness.of(1, Hardness.MILLIMOLE_PER_LITRE)),
+            of("alkalinity", Alkalinity.class, Alkalinity.of(1, Alkalinity.MILLIEQUIVALENT_PER_LITRE)),
+            of("conductivity", Conductivity.class, Conductivity.of(1, Conductivity.MICROSIEMENS_PER_CENTIMETRE)),
+            of("flow", FlowRate.class, FlowRate.of(1, FlowRate.LITRE_PER_MINUTE)));
 
     static List<Scales> all() {
         return ALL;
@@ -47,12 +48,12 @@ record Scales(String name, List<Scale> units) {
         return all().get(0);
     }
 
-    private static Scales of(String name, Class<?> kind, Unit<?> base) {
+    private static <Q extends Quantity<Q>> Scales of(String name, Class<Q> kind, WaterQuantity<Q> base) {
         List<Scale> units = new ArrayList<>();
         for (Field field : kind.getFields()) {
             if (field.getType() == Unit.class && Modifier.isStatic(field.getModifiers())) {
-                Unit<?> unit = unit(field);
-                units.add(new Scale(field.getName(), unit, size(unit, base)));
+                Unit<Q> unit = unit(field).asType(kind);
+                units.add(new Scale(field.getName(), unit, size(base, unit)));
             }
         }
         return new Scales(name, List.copyOf(units));
@@ -66,20 +67,14 @@ record Scales(String name, List<Scale> units) {
         }
     }
 
-    /** Indriya keeps the core's factors as fractions, so that nothing is rounded on the way. */
-    private static Ratio size(Unit<?> unit, Unit<?> base) {
-        try {
-            Number size = unit.getConverterToAny(base).convert((Number) Integer.valueOf(1));
-            if (size instanceof RationalNumber fraction) {
-                return new Ratio(fraction.getDividend(), fraction.getDivisor());
-            }
-            if (size instanceof Integer whole) {
-                return Ratio.of(whole, 1);
-            }
-            throw new IllegalStateException("size of " + unit + " must be a fraction, but was " + size);
-        } catch (IncommensurableException e) {
-            throw new IllegalStateException(e);
+    /** The core keeps its factors as exact decimals, so that nothing is rounded on the way. */
+    private static <Q extends Quantity<Q>> Ratio size(WaterQuantity<Q> base, Unit<Q> unit) {
+        Ratio unitsInBase = Ratio.of(1, 1);
+        for (ConversionFactor factor : base.conversionTo(unit).factors()) {
+            Ratio number = Ratio.of(factor.number());
+            unitsInBase = unitsInBase.times(factor.divides() ? number.inverse() : number);
         }
+        return unitsInBase.inverse();
     }
 
     /** What a value in one unit is multiplied with to have it in another; exact. */

@@ -154,7 +154,7 @@ public final class CarbonateSystem {
     }
 
     /**
-     * Finds the rest, with the activity law of Truesdell and Jones.
+     * Finds the rest, with the activity law of Truesdell and Jones; above 50 °C with the constants of {@link Speciation#extrapolated}.
      *
      * @return the speciation, whose water has alkalinity and carbon
      * @throws IllegalArgumentException if not exactly two figures are stated, or both CO₂ and its partial pressure
