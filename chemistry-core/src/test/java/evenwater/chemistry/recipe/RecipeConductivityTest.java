@@ -2,6 +2,7 @@ package evenwater.chemistry.recipe;
 
 import static evenwater.chemistry.quantity.Conductivity.MICROSIEMENS_PER_CENTIMETRE;
 import static evenwater.chemistry.testing.Amounts.alkalinity;
+import static evenwater.chemistry.testing.Amounts.celsius;
 import static evenwater.chemistry.testing.Amounts.hardness;
 import static evenwater.chemistry.testing.Amounts.hardnessOf;
 import static evenwater.chemistry.testing.Amounts.litres;
@@ -135,6 +136,31 @@ class RecipeConductivityTest {
                 .solve();
         assertEquals(0.0, of(Ion.SULFATE, recipe.water()), recipe.toString());
         assertTrue(conductivityOf(recipe.water()) < 500, recipe.toString());
+    }
+
+    /** A water at 77.7 °C whose calcium sulfate and calcium nitrate conduct nearly alike: the steps went to and fro within rounding. */
+    @Test
+    void aSearchOnNearlyLevelGroundEnds() {
+        Water water = Water.builder()
+                .temperature(celsius(77.689541))
+                .total(Ion.MAGNESIUM, mmol(0.097466))
+                .total(Ion.SODIUM, mmol(1.735132))
+                .total(Ion.POTASSIUM, mmol(0.1242698))
+                .total(Ion.STRONTIUM, mmol(0.00771462))
+                .total(Ion.BARIUM, mmol(1.707868E-4))
+                .total(Ion.NITRATE, mmol(0.0278952))
+                .total(Ion.FLUORIDE, mmol(0.00934198))
+                .total(Ion.DIHYDROGEN_PHOSPHATE, mmol(0.00171016))
+                .total(Ion.BORIC_ACID, mmol(0.00655542))
+                .alkalinity(alkalinity(0.2132661))
+                .carbon(mmol(0.1080724))
+                .build();
+        Recipe recipe = Recipe.builder(water, litres(10))
+                .hardness(Target.exactly(hardness(0.097466 + 0.105866)))
+                .conductivity(Target.near(conductivity(0)))
+                .shelf(Compound.CALCIUM_SULFATE_DIHYDRATE, Compound.CALCIUM_NITRATE_TETRAHYDRATE)
+                .solve();
+        assertTrue(recipe.residuals().get(0).isMet(), recipe.toString());
     }
 
     @Test
