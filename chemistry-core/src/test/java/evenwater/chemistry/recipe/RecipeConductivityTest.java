@@ -138,6 +138,43 @@ class RecipeConductivityTest {
         assertTrue(conductivityOf(recipe.water()) < 500, recipe.toString());
     }
 
+    /** Each of five salts alone is a valley of its own: all are tried. */
+    @Test
+    void ofFiveSaltsTheLeastIsFound() {
+        Water water = Water.builder()
+                .temperature(celsius(12.912714))
+                .total(Ion.SODIUM, mmol(2.936256))
+                .total(Ion.AMMONIUM, mmol(0.0037707))
+                .total(Ion.STRONTIUM, mmol(0.00107168))
+                .total(Ion.IRON_II, mmol(0.009288))
+                .total(Ion.CHLORIDE, mmol(0.807204))
+                .total(Ion.SULFATE, mmol(0.379113))
+                .total(Ion.FLUORIDE, mmol(0.00558858))
+                .total(Ion.SILICA, mmol(0.02803962))
+                .alkalinity(alkalinity(1.38972748))
+                .carbon(mmol(1.223132))
+                .build();
+        List<Compound> shelf = List.of(
+                Compound.MAGNESIUM_SULFATE_HEPTAHYDRATE,
+                Compound.CALCIUM_CHLORIDE_DIHYDRATE,
+                Compound.CALCIUM_NITRATE_TETRAHYDRATE,
+                Compound.MAGNESIUM_CHLORIDE_HEXAHYDRATE,
+                Compound.CALCIUM_SULFATE_DIHYDRATE);
+        Recipe all = Recipe.builder(water, litres(10))
+                .hardness(Target.exactly(hardness(0.100022)))
+                .conductivity(Target.near(conductivity(0)))
+                .shelf(shelf.toArray(Compound[]::new))
+                .solve();
+        for (Compound salt : shelf) {
+            Water alone = Recipe.builder(water, litres(10))
+                    .hardness(Target.exactly(hardness(0.100022)))
+                    .shelf(salt)
+                    .solve()
+                    .water();
+            assertTrue(conductivityOf(all.water()) <= conductivityOf(alone) * (1 + 1e-6), salt + ", not " + all);
+        }
+    }
+
     /** A water at 77.7 °C whose calcium sulfate and calcium nitrate conduct nearly alike: the steps went to and fro within rounding. */
     @Test
     void aSearchOnNearlyLevelGroundEnds() {
