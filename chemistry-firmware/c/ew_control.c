@@ -5,6 +5,10 @@
  */
 #include "ew_control.h"
 
+#if defined(__FAST_MATH__)
+#error "compile without -ffast-math: with it NaN passes for a number"
+#endif
+
 /* A double must be the 64-bit one of IEEE 754: it is saved as its bits. */
 typedef char ew_double_has_64_bits[sizeof(double) == sizeof(int64_t) ? 1 : -1];
 
@@ -365,6 +369,8 @@ static int32_t ew_pump_give(const ew_pump_settings *settings, ew_pump_memory *me
 static int32_t ew_pump_readiness(const ew_pump_memory *memory);
 static int32_t ew_pump_stopped(const ew_pump_memory *memory);
 static ew_bool ew_pump_can_count(const ew_pump_memory *memory, int64_t steps, int64_t local, int64_t uptime);
+static void ew_pump_calibrate(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t picolitres_per_step);
+static ew_bool ew_pump_was_started(const ew_pump_memory *memory);
 static void ew_in_pump_tube_seen_full(ew_pump_memory *memory);
 static void ew_in_pump_tube_drained(ew_pump_memory *memory);
 static void ew_in_pump_paused(ew_pump_memory *memory);
@@ -1632,7 +1638,7 @@ int32_t ew_pump_water_added(const ew_pump_settings *settings, ew_pump_memory *me
     if (settings == 0 || memory == 0) {
         return EW_NULL_POINTER;
     }
-    if (!ew_pump_settings_in(microlitres, 1, EW_PUMP_MOST_WATER)) {
+    if (!ew_pump_settings_in(microlitres, 1, EW_PUMP_MOST_WATER) || !ew_pump_was_started(memory)) {
         return EW_PUMP_BAD_INPUT;
     }
     int64_t per_litre = settings->values[EW_PUMP_SETTINGS_PER_LITRE];
@@ -1654,7 +1660,7 @@ int32_t ew_pump_refilled(const ew_pump_settings *settings, ew_pump_memory *memor
     if (settings == 0 || memory == 0) {
         return EW_NULL_POINTER;
     }
-    if (!ew_pump_settings_in(level, 0, settings->values[EW_PUMP_SETTINGS_RESERVOIR])
+    if (!ew_pump_settings_in(level, 0, settings->values[EW_PUMP_SETTINGS_RESERVOIR]) || !ew_pump_was_started(memory)
             || memory->values[EW_PUMP_MEMORY_FILLED] > (EW_PUMP_MEMORY_LARGEST_TOTAL - EW_PUMP_MEMORY_LARGEST_RUN)) {
         return EW_PUMP_BAD_INPUT;
     }
@@ -1673,19 +1679,27 @@ int32_t ew_pump_calibrated(const ew_pump_settings *settings, ew_pump_memory *mem
     if (settings == 0 || memory == 0) {
         return EW_NULL_POINTER;
     }
-    if (!ew_pump_settings_in(picolitres_per_step, 1, EW_PUMP_MEMORY_LARGEST_STEP)) {
+    if (!ew_pump_settings_in(picolitres_per_step, 1, EW_PUMP_MEMORY_LARGEST_STEP) || !ew_pump_was_started(memory)) {
         return EW_PUMP_BAD_INPUT;
     }
     if (memory->values[EW_PUMP_MEMORY_PENDING] > 0) {
         return EW_PUMP_AWAITING;
     }
+    memory->values[EW_PUMP_MEMORY_SEQUENCE] = ew_add(memory->values[EW_PUMP_MEMORY_SEQUENCE], 1);
+    ew_pump_calibrate(settings, memory, picolitres_per_step);
+    return EW_PUMP_DONE;
+}
+
+static void ew_pump_calibrate(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t picolitres_per_step) {
     if (ew_mul(ew_abs(ew_sub(picolitres_per_step, memory->values[EW_PUMP_MEMORY_STEP])), 1000)
             > ew_mul(settings->values[EW_PUMP_SETTINGS_DRIFT_PER_MILLE], memory->values[EW_PUMP_MEMORY_STEP])) {
         memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | EW_PUMP_CALIBRATION_DRIFTED;
     }
-    memory->values[EW_PUMP_MEMORY_SEQUENCE] = ew_add(memory->values[EW_PUMP_MEMORY_SEQUENCE], 1);
     memory->values[EW_PUMP_MEMORY_STEP] = picolitres_per_step;
-    return EW_PUMP_DONE;
+}
+
+static ew_bool ew_pump_was_started(const ew_pump_memory *memory) {
+    return memory->values[EW_PUMP_MEMORY_STEP] >= 1;
 }
 
 static void ew_in_pump_tube_seen_full(ew_pump_memory *memory) {
@@ -1772,22 +1786,24 @@ int32_t ew_pump_acknowledged(ew_pump_memory *memory, int64_t flags) {
     return EW_OK;
 }
 
-int32_t ew_pump_settings_changed(const ew_pump_settings *settings, ew_pump_memory *memory,
-        int64_t picolitres_per_step) {
+int32_t ew_pump_settings_changed(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t picolitres_per_step,
+        int64_t local, int64_t uptime) {
     if (settings == 0 || memory == 0) {
         return EW_NULL_POINTER;
     }
     int64_t pending = ew_mul(memory->values[EW_PUMP_MEMORY_PENDING], memory->values[EW_PUMP_MEMORY_STEP]);
     if (!ew_in_pump_settings_are_usable(settings)
             || !ew_pump_settings_in(picolitres_per_step, 1, EW_PUMP_MEMORY_LARGEST_STEP)
+            || !ew_pump_clock_is_usable(memory, local, uptime)
             || ew_sub(memory->values[EW_PUMP_MEMORY_LEVEL], pending) > settings->values[EW_PUMP_SETTINGS_RESERVOIR]) {
         return EW_PUMP_BAD_INPUT;
     }
-    if (pending > 0) {
+    ew_pump_clock_advance(settings, memory, local, uptime);
+    if (memory->values[EW_PUMP_MEMORY_PENDING] > 0) {
         memory->values[EW_PUMP_MEMORY_FLAGS] = memory->values[EW_PUMP_MEMORY_FLAGS] | EW_PUMP_UNCONFIRMED;
         ew_pump_run_settle(settings, memory, memory->values[EW_PUMP_MEMORY_PENDING]);
     }
-    (void) ew_pump_calibrated(settings, memory, picolitres_per_step);
+    ew_pump_calibrate(settings, memory, picolitres_per_step);
     ew_pump_schedule_let_go(settings, memory);
     memory->values[EW_PUMP_MEMORY_DEBT] = 0;
     memory->values[EW_PUMP_MEMORY_OWED] = ew_min(memory->values[EW_PUMP_MEMORY_OWED],

@@ -50,7 +50,7 @@ extern "C" {
  * Returns the checksum of the first numbers of an array.
  *
  * numbers: any
- * count: how many of them; 0 to the length
+ * count: how many of them; 0 to the length; less counts as 0
  * result: 64 bits
  * returns: EW_OK, or EW_NULL_POINTER or EW_OUT_OF_RANGE, then nothing is written
  */
@@ -62,7 +62,7 @@ int32_t ew_save_checksum(const int64_t *numbers, int32_t count, int64_t *result)
  * version: of the layout, different for each kind of contents
  * fingerprint: of what the numbers belong to, such as a checksum of settings
  * numbers: contents
- * block: receives the block; numbers.length + OVERHEAD long
+ * block: receives the block; as long as the contents and EW_SAVE_OVERHEAD more
  * returns: EW_SAVE_WHOLE or EW_SAVE_WRONG_LENGTH
  */
 int32_t ew_save_write(int64_t version, int64_t fingerprint, const int64_t *numbers, int32_t numbers_length,
@@ -220,7 +220,7 @@ int32_t ew_valve_settings_fingerprint(const ew_valve_settings *settings, int64_t
 #define EW_VALVE_COUNT_REGENERATING 8
 /* Seconds that the regeneration under way has taken. */
 #define EW_VALVE_COUNT_REGENERATING_FOR 9
-/* Whether the salt is reported missing. */
+/* Whether the salt is reported missing: 1, or 2 if it has been since the regeneration under way began. */
 #define EW_VALVE_COUNT_SALT_MISSING 10
 /* Whether the last regeneration failed or was interrupted. */
 #define EW_VALVE_COUNT_FAILED 11
@@ -384,7 +384,7 @@ int32_t ew_valve_state_deviation_nanolitres_per_day(const ew_valve_state *state,
 #define EW_VALVE_OUTLIER_DAY 2048
 /* No pulse for too long: the meter is stuck, or nobody is there. Never during a declared holiday. */
 #define EW_VALVE_METER_SILENT 4096
-/* A total has reached EW_VALVE_FULL_NANOLITRES and stands still; all else goes on. */
+/* A total, of water or of pulses, has reached its limit and stands still; all else goes on. */
 #define EW_VALVE_TOTALS_FULL 8192
 /*
  * A regeneration that had been taken as interrupted reported its end after all: the capacity is
@@ -526,7 +526,7 @@ int32_t ew_valve_meter_exchanged(const ew_valve_settings *settings, ew_valve_sta
  *
  * Own rule, from what is common practice (no source):
  * - at once if no more than the settings' volume is left, where they allow it;
- * - at night if nothing is left, or less than the UseLearning reserve;
+ * - at night if nothing is left, or less than the reserve;
  * - at night by the calendar if the last regeneration would pass the longest age before the night
  *   after: age at the opening of this window, or of the next one outside of it, + 1 day > longest age;
  * - held back while the salt is missing, or as many regenerations in a row have failed as the settings
@@ -869,8 +869,8 @@ int32_t ew_pump_memory_is_usable(const ew_pump_memory *memory, ew_bool *result);
  *
  * Settings s lie in the places of ew_pump_settings, memory m in those of ew_pump_memory; it changes in
  * place. A run is ordered by EW_PUMP_RUN: save the memory, then let the pump make m[PENDING] steps,
- * then report by ew_pump_dosed with the number of the run, m[PumpMemory.RUN]. A run whose end nobody
- * reports counts as made in full.
+ * then report by ew_pump_dosed with the number of the run, m[RUN]. A run whose end nobody reports
+ * counts as made in full.
  *
  * Clocks. local is the wall clock in seconds since 1970-01-01T00:00 local time; it may be set at will.
  * uptime is a count of whole seconds that only rises while the processor runs (no wall clock). Both 0
@@ -882,7 +882,7 @@ int32_t ew_pump_memory_is_usable(const ew_pump_memory *memory, ew_bool *result);
  *   time;
  * - a run moves no more than its steps, a step no more than its calibration, and the pump has stopped
  *   when the end of the run is reported, when it counts as made in full for want of a report, and when
- *   the processor starts again;
+ *   settings change or the processor starts again;
  * - fewer steps than ordered are reported only if no more were made;
  * - the memory is saved before each run and not lost, and ew_pump_start is told what went into the
  *   tank in the 24 hours before;
@@ -1159,16 +1159,19 @@ int32_t ew_pump_acknowledged(ew_pump_memory *memory, int64_t flags);
 
 /*
  * Takes other settings over, and the calibration that belongs to them: a run under way counts as made
- * in full by the old one, what is due or missed by the old schedule is dropped, what was counted
- * stays. The new schedule holds from the last event with clocks on.
+ * in full by the old one, now, so the pump must have stopped; what is due or missed by the old
+ * schedule is dropped, what was counted stays. The new schedule holds from now on.
  *
  * settings: new settings
  * memory: memory
  * picolitres_per_step: in pL; 1 to EW_PUMP_MEMORY_LARGEST_STEP
- * returns: EW_PUMP_DONE, or EW_PUMP_BAD_INPUT if settings or calibration are unusable, or the
+ * local: wall clock in s
+ * uptime: in s
+ * returns: EW_PUMP_DONE, or EW_PUMP_BAD_INPUT if settings, calibration or clocks are unusable, or the
  * reservoir of the new ones could not hold what is in it
  */
-int32_t ew_pump_settings_changed(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t picolitres_per_step);
+int32_t ew_pump_settings_changed(const ew_pump_settings *settings, ew_pump_memory *memory, int64_t picolitres_per_step,
+        int64_t local, int64_t uptime);
 
 /*
  * Returns what may still get into the tank now.

@@ -5,6 +5,10 @@
  */
 #include "ew_double.h"
 
+#if defined(__FAST_MATH__)
+#error "compile without -ffast-math: with it NaN passes for a number"
+#endif
+
 /* Sizes in the first unit. */
 static const double ew_hardness_sizes[EW_HARDNESS_UNITS] = {
     /* millimole per litre, 1.0 */ 0x1.0p0,
@@ -74,20 +78,6 @@ static const double ew_sodium_for_hardness[EW_HARDNESS_UNITS] = {
     /* english degree, 6.548250811515548 */ 0x1.a3168a925dbe5p2,
     /* grain per us gallon, 7.864121324276703 */ 0x1.f74dc386e2db9p2,
 };
-
-/*
- * Returns the fraction of every hardness ion that leaks through a softener.
- *
- * f = min(1, leakage / hardness): each exchangeable ion keeps the same share of what entered, so the
- * leakage has the composition of the feed. A water without hardness leaks nothing that could be
- * counted; the fraction is then 1 if leakage is allowed at all and 0 if not.
- */
-static double ew_in_softening_leakage_fraction(double hardness, double leakage) {
-    if (leakage <= 0) {
-        return 0;
-    }
-    return (leakage >= hardness) ? 1 : (leakage / hardness);
-}
 
 /*
  * Returns the share of raw water that must pass by the softener to reach a hardness.
@@ -179,7 +169,7 @@ int32_t ew_softened_hardness(double raw, double leakage, double *result) {
     if (!ew_is_amount(raw) || !ew_is_amount(leakage)) {
         return EW_OUT_OF_RANGE;
     }
-    return ew_answer(raw * ew_in_softening_leakage_fraction(raw, leakage), result);
+    return ew_answer(raw < leakage ? raw : leakage, result);
 }
 
 int32_t ew_bypass_share(double raw, double soft, double target, double *result) {

@@ -159,7 +159,7 @@ extern "C" {
 
 /*
  * The factor that takes the conductivity of a natural water to 25 degrees Celsius (ISO 7888), in thousandths as that standard
- * prints it, for each tenth of a degree from 0 to 36.
+ * prints it, for each tenth of a degree from 0 to 35.9; one more, continued in a straight line, is never weighted.
  */
 #define EW_NATURAL_WATER_FACTORS 361
 extern const uint16_t ew_natural_water_factors[EW_NATURAL_WATER_FACTORS];

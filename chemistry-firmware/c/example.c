@@ -11,7 +11,8 @@
 
 /* Thousandths as people read them. */
 static void print_thousandths(const char *what, int32_t value, const char *unit) {
-    printf("%s %ld.%03ld %s\n", what, (long) (value / 1000), (long) (value % 1000), unit);
+    long size = value < 0 ? -(long) value : (long) value;
+    printf("%s %s%ld.%03ld %s\n", what, value < 0 ? "-" : "", size / 1000, size % 1000, unit);
 }
 
 static int scales(void) {
@@ -24,7 +25,7 @@ static int scales(void) {
         return 1;
     }
     print_thousandths("hardness", raw, "degrees");
-    print_thousandths("raw water for 6 degrees", share / 10, "%");
+    print_thousandths("raw water for 6 degrees", share / 10, "%"); /* a share is in millionths */
     print_thousandths("sodium added", sodium, "mg/L");
     return 0;
 }

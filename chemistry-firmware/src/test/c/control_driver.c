@@ -88,7 +88,7 @@ static int32_t pump_event(int64_t code, const int64_t *a) {
         case 54: return ew_pump_resumed(s, &pump, a[0], a[1]);
         case 55: return ew_pump_dosed_unordered(s, &pump, a[0], a[1], a[2]);
         case 56: return ew_pump_acknowledged(&pump, a[0]);
-        case 57: return ew_pump_settings_changed(s, &pump, a[0]);
+        case 57: return ew_pump_settings_changed(s, &pump, a[0], a[1], a[2]);
         case 58: return pump_saved(a);
         case 59: return pump_forgotten();
         default: return -100;

@@ -92,7 +92,7 @@ static void pump(void) {
             case 8: ew_pump_calibrated(&s, &m, anything()); break;
             case 9: ew_pump_resumed(&s, &m, anything(), anything()); break;
             case 10: ew_pump_dosed_unordered(&s, &m, anything(), anything(), anything()); break;
-            case 11: ew_pump_settings_changed(&s, &m, anything()); break;
+            case 11: ew_pump_settings_changed(&s, &m, anything(), anything(), anything()); break;
             case 12: ew_pump_is_low(&s, &m, &yes); break;
             case 13: ew_pump_memory_is_usable(&m, &yes); break;
             case 14: ew_pump_allowed(&s, &m, &number); break;

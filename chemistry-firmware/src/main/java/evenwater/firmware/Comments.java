@@ -95,7 +95,7 @@ final class Comments {
     private String plain(String owner, String text) {
         Matcher tags = INLINE.matcher(text.replaceAll("\\s+", " ").strip());
         String named = tags.replaceAll(tag ->
-                Matcher.quoteReplacement(tag.group(1).equals("link") ? link(owner, tag.group(2)) : tag.group(2)));
+                Matcher.quoteReplacement(tag.group(1).startsWith("link") ? link(owner, tag.group(2)) : tag.group(2)));
         return ascii(named);
     }
 

@@ -23,10 +23,7 @@ final class NumberSources {
     static final int NATURAL_WATER_FACTORS = 361;
 
     private static final Set<String> FORMULAS = Set.of(
-            "SofteningKernel.leakageFraction",
-            "SofteningKernel.bypassShare",
-            "MembraneKernel.concentrate",
-            "TemperatureCompensationKernel.linearRatio");
+            "SofteningKernel.bypassShare", "MembraneKernel.concentrate", "TemperatureCompensationKernel.linearRatio");
 
     private final Kernel kernel;
 

@@ -5,6 +5,10 @@
  */
 #include "ew_double.h"
 
+#if defined(__FAST_MATH__)
+#error "compile without -ffast-math: with it NaN passes for a number"
+#endif
+
 @TABLES@
 @KERNEL@/* Not infinite and not NaN, without a library: those two give NaN. */
 static ew_bool ew_is_finite(double a) {
@@ -54,7 +58,7 @@ int32_t ew_softened_hardness(double raw, double leakage, double *result) {
     if (!ew_is_amount(raw) || !ew_is_amount(leakage)) {
         return EW_OUT_OF_RANGE;
     }
-    return ew_answer(raw * ew_in_softening_leakage_fraction(raw, leakage), result);
+    return ew_answer(raw < leakage ? raw : leakage, result);
 }
 
 int32_t ew_bypass_share(double raw, double soft, double target, double *result) {

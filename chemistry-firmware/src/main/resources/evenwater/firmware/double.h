@@ -4,8 +4,8 @@
  * Generated from the library's core; do not edit. See README.md. Apache License 2.0.
  *
  * Every function returns EW_OK and writes its answer, or a status below 0 and writes nothing: EW_NULL_POINTER, EW_OUT_OF_RANGE
- * for a number that is not in the range stated, NaN, infinite, or whose answer would be infinite, EW_NO_ANSWER. Answers are the
- * library's to 1e-12 of their size.
+ * for a number that is not in the range stated, NaN, infinite, or so large that the answer or a step to it would be infinite,
+ * EW_NO_ANSWER. Answers are the library's to 1e-12 of their size, temperatures to 1e-12 of what they are in kelvin.
  */
 #ifndef EW_DOUBLE_H
 #define EW_DOUBLE_H
@@ -68,7 +68,8 @@ int32_t ew_sodium_added(int32_t unit, double removed, double *result);
  * celsius: temperature of the water; 0 to 100
  * per_kelvin: temperature coefficient; 0 to 0.1, 0.019 to 0.022 is usual
  * result: conductivity at 25 degrees, same unit
- * returns: EW_NO_ANSWER where the law has lost its meaning, 1 + coefficient * (t - 25) being 0 or less
+ * returns: EW_NO_ANSWER where the law has lost its meaning, 1 + coefficient * (t - 25) being 0 or less; within rounding of 0 it may
+ *     answer, with a number that means nothing either
  */
 int32_t ew_linear_to_25(double conductivity, double celsius, double per_kelvin, double *result);
 

@@ -106,9 +106,9 @@ final class PumpPlayer {
             case 2 -> play(43, local, random.nextLong());
             case 3 -> {
                 set(random.nextInt(PumpSettings.TIMES), random.nextInt(100));
-                play(57, step());
+                play(57, step(), local, uptime);
                 settings();
-                play(57, step());
+                play(57, step(), local, uptime);
             }
             case 4 -> play(44, random.nextLong(), local, uptime);
             case 5 -> play(46, random.nextLong(), random.nextLong(), local, uptime);
@@ -179,7 +179,7 @@ final class PumpPlayer {
             case 50 -> PumpServiceKernel.calibrated(s, m, e[1]);
             case 54 -> PumpServiceKernel.resumed(s, m, e[1], e[2]);
             case 55 -> PumpServiceKernel.dosedUnordered(s, m, e[1], e[2], e[3]);
-            case 57 -> PumpServiceKernel.settingsChanged(s, m, e[1]);
+            case 57 -> PumpServiceKernel.settingsChanged(s, m, e[1], e[2], e[3]);
             default -> saved(e);
         };
     }

@@ -23,7 +23,9 @@ final class Figures {
 
     /** Three digits, but no more than three decimals. */
     static String few(double value) {
-        return plain(BigDecimal.valueOf(value).round(THREE).setScale(FEW_DECIMALS, RoundingMode.HALF_EVEN));
+        BigDecimal number = new BigDecimal(value);
+        BigDecimal three = number.round(THREE);
+        return plain(three.scale() <= FEW_DECIMALS ? three : number.setScale(FEW_DECIMALS, RoundingMode.HALF_EVEN)); // rounded once
     }
 
     private static String plain(BigDecimal number) {

@@ -129,7 +129,7 @@ public final class LabReport {
                     "'" + row.analyte() + "' may be " + match.get().analyte().name()
                             + ": say what it means, or leave the row out");
         } else if (kind.filter(Kind.UNUSED::equals).isPresent()) {
-            unused.add(new UnusedRow(row, "known, not used here"));
+            unused.add(new UnusedRow(row, "known, goes into no water"));
             return Optional.empty();
         }
         return match;

@@ -188,7 +188,11 @@ public final class DosingPump {
     }
 
     private void adopt(long[] m) {
-        if (PumpServiceKernel.settingsChanged(settings, m, calibration.picolitresPerStep()) != PumpKernel.DONE) {
+        long unmoved =
+                Math.max(0, m[PumpMemory.UPTIME] - 1); // what passed since the save is told by the restart that follows
+        if (PumpServiceKernel.settingsChanged(
+                        settings, m, calibration.picolitresPerStep(), m[PumpMemory.LOCAL], unmoved)
+                != PumpKernel.DONE) {
             throw new UnusableSaveException("saved state of the pump cannot be used: the reservoir held "
                     + PumpUnits.text(m[PumpMemory.LEVEL] - m[PumpMemory.PENDING] * m[PumpMemory.STEP])
                     + ", more than the " + PumpUnits.text(settings[PumpSettings.RESERVOIR]) + " that it can hold now");

@@ -18,7 +18,7 @@ import java.util.Arrays;
  *
  * <p>Settings {@code s} lie in the places of {@link PumpSettings}, memory {@code m} in those of {@link PumpMemory}; it changes in place. A run
  * is ordered by {@link #RUN}: save the memory, then let the pump make {@code m[PENDING]} steps, then report by {@link #dosed} with the number of the
- * run, {@code m[PumpMemory.RUN]}. A run whose end nobody reports counts as made in full.
+ * run, {@code m[RUN]}. A run whose end nobody reports counts as made in full.
  *
  * <p><b>Clocks.</b> {@code local} is the wall clock in seconds since 1970-01-01T00:00 local time; it may be set at will. {@code uptime} is a
  * count of whole seconds that only rises while the processor runs (no wall clock). Both 0 to {@link PumpMemory#LATEST}.
@@ -28,7 +28,7 @@ import java.util.Arrays;
  * <ul>
  *   <li>the uptime, and the time certainly off that {@link #restarted} is told, never run ahead of the true time;
  *   <li>a run moves no more than its steps, a step no more than its calibration, and the pump has stopped when the end of the run is reported, when
- *       it counts as made in full for want of a report, and when the processor starts again;
+ *       it counts as made in full for want of a report, and when settings change or the processor starts again;
  *   <li>fewer steps than ordered are reported only if no more were made;
  *   <li>the memory is saved before each run and not lost, and {@link #start} is told what went into the tank in the 24 hours before;
  *   <li>the cap of the settings was the same for those 24 hours.

@@ -37,7 +37,7 @@ public final class PumpServiceKernel {
      *     {@link PumpKernel#BAD_INPUT}
      */
     public static int waterAdded(long[] s, long[] m, long microlitres) {
-        if (!PumpSettings.in(microlitres, 1, MOST_WATER)) {
+        if (!PumpSettings.in(microlitres, 1, MOST_WATER) || !wasStarted(m)) {
             return BAD_INPUT;
         }
         long perLitre = s[PumpSettings.PER_LITRE];
@@ -63,6 +63,7 @@ public final class PumpServiceKernel {
      */
     public static int refilled(long[] s, long[] m, long level) {
         if (!PumpSettings.in(level, 0, s[PumpSettings.RESERVOIR])
+                || !wasStarted(m)
                 || m[FILLED] > PumpMemory.LARGEST_TOTAL - PumpMemory.LARGEST_RUN) {
             return BAD_INPUT;
         }
@@ -85,18 +86,26 @@ public final class PumpServiceKernel {
      * @return {@link PumpKernel#DONE}, {@link PumpKernel#AWAITING} during a run, or {@link PumpKernel#BAD_INPUT}
      */
     public static int calibrated(long[] s, long[] m, long picolitresPerStep) {
-        if (!PumpSettings.in(picolitresPerStep, 1, PumpMemory.LARGEST_STEP)) {
+        if (!PumpSettings.in(picolitresPerStep, 1, PumpMemory.LARGEST_STEP) || !wasStarted(m)) {
             return BAD_INPUT;
         }
         if (m[PENDING] > 0) {
             return AWAITING;
         }
+        m[PumpMemory.SEQUENCE]++;
+        calibrate(s, m, picolitresPerStep);
+        return DONE;
+    }
+
+    private static void calibrate(long[] s, long[] m, long picolitresPerStep) {
         if (Math.abs(picolitresPerStep - m[STEP]) * 1000 > s[PumpSettings.DRIFT_PER_MILLE] * m[STEP]) {
             m[FLAGS] |= PumpKernel.CALIBRATION_DRIFTED;
         }
-        m[PumpMemory.SEQUENCE]++;
         m[STEP] = picolitresPerStep;
-        return DONE;
+    }
+
+    private static boolean wasStarted(long[] m) {
+        return m[STEP] >= 1;
     }
 
     /**
@@ -185,27 +194,31 @@ public final class PumpServiceKernel {
     }
 
     /**
-     * Takes other settings over, and the calibration that belongs to them: a run under way counts as made in full by the old one, what is due or
-     * missed by the old schedule is dropped, what was counted stays. The new schedule holds from the last event with clocks on.
+     * Takes other settings over, and the calibration that belongs to them: a run under way counts as made in full by the old one, now, so the
+     * pump must have stopped; what is due or missed by the old schedule is dropped, what was counted stays. The new schedule holds from now on.
      *
      * @param s new settings
      * @param m memory
      * @param picolitresPerStep in pL; 1 to {@link PumpMemory#LARGEST_STEP}
-     * @return {@link PumpKernel#DONE}, or {@link PumpKernel#BAD_INPUT} if settings or calibration are unusable, or the reservoir of the new ones
-     *     could not hold what is in it
+     * @param local wall clock in s
+     * @param uptime in s
+     * @return {@link PumpKernel#DONE}, or {@link PumpKernel#BAD_INPUT} if settings, calibration or clocks are unusable, or the reservoir of the
+     *     new ones could not hold what is in it
      */
-    public static int settingsChanged(long[] s, long[] m, long picolitresPerStep) {
+    public static int settingsChanged(long[] s, long[] m, long picolitresPerStep, long local, long uptime) {
         long pending = m[PENDING] * m[STEP];
         if (!PumpSettings.areUsable(s)
                 || !PumpSettings.in(picolitresPerStep, 1, PumpMemory.LARGEST_STEP)
+                || !PumpClock.isUsable(m, local, uptime)
                 || m[LEVEL] - pending > s[PumpSettings.RESERVOIR]) {
             return BAD_INPUT;
         }
-        if (pending > 0) {
+        PumpClock.advance(s, m, local, uptime);
+        if (m[PENDING] > 0) {
             m[FLAGS] |= PumpKernel.UNCONFIRMED;
             PumpRun.settle(s, m, m[PENDING]);
         }
-        calibrated(s, m, picolitresPerStep);
+        calibrate(s, m, picolitresPerStep);
         PumpSchedule.letGo(s, m);
         m[PumpMemory.DEBT] = 0;
         m[OWED] = Math.min(m[OWED], s[PumpSettings.CAP]);

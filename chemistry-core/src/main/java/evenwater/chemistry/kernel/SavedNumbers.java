@@ -33,7 +33,7 @@ public final class SavedNumbers {
      * Returns the checksum of the first numbers of an array.
      *
      * @param numbers any
-     * @param count how many of them; 0 to the length
+     * @param count how many of them; 0 to the length; less counts as 0
      * @return 64 bits
      */
     public static long checksum(long[] numbers, int count) {
@@ -46,7 +46,7 @@ public final class SavedNumbers {
      * @param version of the layout, different for each kind of contents
      * @param fingerprint of what the numbers belong to, such as a checksum of settings
      * @param numbers contents
-     * @param block receives the block; {@code numbers.length + OVERHEAD} long
+     * @param block receives the block; as long as the contents and {@link #OVERHEAD} more
      * @return {@link #WHOLE} or {@link #WRONG_LENGTH}
      */
     public static int write(long version, long fingerprint, long[] numbers, long[] block) {

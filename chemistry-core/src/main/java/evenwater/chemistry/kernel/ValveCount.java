@@ -22,7 +22,7 @@ public enum ValveCount {
     REGENERATING(ValveState.REGENERATING, 1),
     /** Seconds that the regeneration under way has taken. */
     REGENERATING_FOR(ValveState.REGENERATING_FOR, ValveKernel.LONGEST_SECONDS),
-    /** Whether the salt is reported missing. */
+    /** Whether the salt is reported missing: 1, or 2 if it has been since the regeneration under way began. */
     SALT_MISSING(ValveState.SALT_MISSING, ValveState.SINCE_THE_RUN_BEGAN),
     /** Whether the last regeneration failed or was interrupted. */
     FAILED(ValveState.FAILED, 1),

@@ -64,7 +64,7 @@ public final class ValveKernel {
     /** No pulse for too long: the meter is stuck, or nobody is there. Never during a declared holiday. */
     public static final int METER_SILENT = 1 << 12;
 
-    /** A total has reached {@link #FULL_NANOLITRES} and stands still; all else goes on. */
+    /** A total, of water or of pulses, has reached its limit and stands still; all else goes on. */
     public static final int TOTALS_FULL = 1 << 13;
 
     /** A regeneration that had been taken as interrupted reported its end after all: the capacity is restored. */

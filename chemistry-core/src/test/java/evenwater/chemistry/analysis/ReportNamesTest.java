@@ -215,9 +215,9 @@ class ReportNamesTest {
                 "Chloride | ND | mg/L");
         assertEquals(
                 List.of(
-                        "Arsenic: known, not used here",
-                        "Total coliforms: known, not used here",
-                        "Turbidity: known, not used here",
+                        "Arsenic: known, goes into no water",
+                        "Total coliforms: known, goes into no water",
+                        "Turbidity: known, goes into no water",
                         "Potassium: no value",
                         "Chloride: not detected, with no limit stated: not counted as zero"),
                 report.unusedRows().stream()

@@ -300,7 +300,7 @@ class PumpKernelTest {
             () -> PumpServiceKernel.tubeDrained(rig.m),
             () -> PumpServiceKernel.paused(rig.m),
             () -> PumpServiceKernel.acknowledged(rig.m, PumpKernel.NEWS),
-            () -> PumpServiceKernel.settingsChanged(rig.s, rig.m, UL)
+            () -> rig.changeSettings(UL)
         };
         for (int i = 0; i < events.length; i++) {
             events[i].run();
@@ -318,6 +318,13 @@ class PumpKernelTest {
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.doseByHand(s, m, 5, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.prime(s, m, 5, false, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.dosed(s, m, 1, 5, 0, 0));
+        s[PumpSettings.RESERVOIR] = ML;
+        s[PumpSettings.CAP] = ML;
+        s[PumpSettings.PER_LITRE] = 1;
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.waterAdded(s, m, 1));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.refilled(s, m, ML));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.calibrated(s, m, UL));
+        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(s, m, UL, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.failed(s, m, 1, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpKernel.restarted(s, m, 0, 0, 0));
         assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.resumed(s, m, 0, 0));

@@ -143,13 +143,15 @@ final class PumpLife {
             long volume = Math.max(1, cap());
             if (PumpKernel.doseByHand(s, m, volume, local(), uptime()) == PumpKernel.RUN) {
                 long ran = m[PumpMemory.PENDING] * m[PumpMemory.STEP];
+                now += random.nextInt(3_000_000);
                 flow(ran, true); // by the old calibration
                 book(ran, true);
+                now += random.nextInt(3_000_000);
             }
         }
         s[PumpSettings.DAILY] = cap();
         s[PumpSettings.PORTIONS] = 1 + random.nextInt(5);
-        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(s, m, step()));
+        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(s, m, step(), local(), uptime()));
     }
 
     private void pauseOrResume() {

@@ -112,6 +112,10 @@ final class PumpRig {
         assertEquals(PumpKernel.DONE, PumpServiceKernel.resumed(s, m, local, uptime));
     }
 
+    int changeSettings(long step) {
+        return PumpServiceKernel.settingsChanged(s, m, step, local, uptime);
+    }
+
     boolean flag(long flag) {
         return (m[PumpMemory.FLAGS] & flag) != 0;
     }

@@ -260,10 +260,24 @@ class PumpScheduleTest {
         PumpRig rig = fourPortions(20, 0);
         rig.live(23 * HOUR);
         rig.with(PumpSettings.CAP, 8 * ML).with(PumpSettings.DAILY, 4 * ML);
-        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(rig.s, rig.m, UL));
+        assertEquals(PumpKernel.DONE, rig.changeSettings(UL));
         assertEquals(0, PumpServiceKernel.allowed(rig.s, rig.m));
         rig.with(PumpSettings.RESERVOIR, ML);
-        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(rig.s, rig.m, UL));
+        assertEquals(PumpKernel.BAD_INPUT, rig.changeSettings(UL));
+    }
+
+    /** A run of the whole cap ends an hour after its order, nothing ticks meanwhile, and then settings are stored: its day begins there. */
+    @Test
+    void aRunThatOtherSettingsEndCountsFromThen() {
+        PumpRig rig = new PumpRig(20, 0).with(PumpSettings.CONFIRM_WITHIN, HOUR).start();
+        rig.pass(100);
+        assertEquals(PumpKernel.RUN, rig.byHand(20_000));
+        rig.pass(HOUR);
+        assertEquals(PumpKernel.DONE, rig.changeSettings(UL));
+        rig.pass(23 * HOUR + 1);
+        assertEquals(PumpKernel.HELD_BY_CAP, rig.byHand(1));
+        rig.pass(HOUR + 1);
+        assertEquals(PumpKernel.RUN, rig.byHand(20_000));
     }
 
     /** 2000 steps of 1 µL are under way when a step becomes 10 µL. */
@@ -271,8 +285,8 @@ class PumpScheduleTest {
     void otherSettingsCountTheRunUnderWayByTheOldCalibration() {
         PumpRig rig = fourPortions(20, 0);
         assertEquals(PumpKernel.RUN, rig.tickAfter(4 * HOUR));
-        assertEquals(PumpKernel.BAD_INPUT, PumpServiceKernel.settingsChanged(rig.s, rig.m, 0));
-        assertEquals(PumpKernel.DONE, PumpServiceKernel.settingsChanged(rig.s, rig.m, 10 * UL));
+        assertEquals(PumpKernel.BAD_INPUT, rig.changeSettings(0));
+        assertEquals(PumpKernel.DONE, rig.changeSettings(10 * UL));
         assertEquals(2000, rig.ul(PumpMemory.DOSED));
         assertTrue(rig.flag(PumpKernel.UNCONFIRMED));
         assertTrue(rig.flag(PumpKernel.CALIBRATION_DRIFTED));

@@ -79,7 +79,7 @@ final class SourceSection {
             source.findings().forEach(finding -> page.item(Page.clean(finding)));
         }
         if (!report.unusedRows().isEmpty()) {
-            page.gap().say("Not used:");
+            page.gap().say("No part of the water:");
             for (UnusedRow unused : report.unusedRows()) {
                 String reading = unused.row().value() + " " + unused.row().unit();
                 page.item("line " + unused.row().line() + ", "

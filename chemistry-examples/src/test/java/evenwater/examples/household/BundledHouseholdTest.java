@@ -32,7 +32,7 @@ class BundledHouseholdTest {
                         "hardness in gr/gal read as grain per US gallon, as the softening trade does",
                         "magnesium taken as hardness less calcium",
                         "line 15, fluoride ND mg/L: not detected, with no limit stated: not counted as zero",
-                        "line 17, arsenic <1 µg/L: known, not used here",
+                        "line 17, arsenic <1 µg/L: known, goes into no water",
                         "sodium Na⁺             1.00     0.043   0.000 to 2.00",
                         "21.10 °dH",
                         "22.00 gpg",
