@@ -12,6 +12,7 @@ import evenwater.chemistry.water.WaterBuilder;
 import evenwater.chemistry.worked.WorkedSolutions;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
@@ -41,8 +42,8 @@ final class ChargeExercises {
         Ion ion = dice.one(List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.SULFATE, Ion.NITRATE, Ion.CHLORIDE));
         AmountConcentration stated = milligrams(dice.whole(3, 150), ion);
         return new Exercise(
-                "The report of " + dice.place() + " lists " + ion.name() + ", " + stated
-                        + ". How many milliequivalents per litre are that?",
+                "The report of " + dice.house() + " lists " + ion.name() + ", " + stated
+                        + ". How much is that in milliequivalents per litre?",
                 WorkedSolutions.equivalents(ion, stated));
     }
 
@@ -82,7 +83,7 @@ final class ChargeExercises {
                 .map(ion -> ion.getKey().name() + " " + ion.getValue())
                 .collect(Collectors.joining(", "));
         return new Exercise(
-                "A laboratory found in the water of " + dice.place() + " in mg/L: " + listed + ", and an alkalinity of "
+                "A laboratory found in the water of " + dice.house() + " in mg/L: " + listed + ", and an alkalinity of "
                         + alkalinity + " meq/L. By how much do the charges miss each other, in percent of their sum?",
                 WorkedSolutions.ionBalance(water.build()));
     }
@@ -103,7 +104,7 @@ final class ChargeExercises {
     private static Exercise softener(Dice dice) {
         int calcium = dice.whole(30, 180);
         return new Exercise(
-                "A softener that works with sodium takes all the calcium out of the water of " + dice.place() + ", "
+                "A softener that works with sodium takes all the calcium out of the water of " + dice.house() + ", "
                         + calcium + " mg/L; there is no magnesium in it. How much sodium does it add?",
                 WorkedSolutions.softening(
                         Softener.withSodium(), calciumWater(calcium, calcium / 25), dice.one(SCALES)));
@@ -113,13 +114,14 @@ final class ChargeExercises {
         int calcium = dice.whole(30, 180);
         int alkalinity = dice.whole(1, 6);
         int percent = 5 * dice.whole(2, 17);
+        Water water = calciumWater(calcium, alkalinity);
+        Unit<Hardness> scale = dice.one(SCALES);
         return new Exercise(
-                dice.person() + " mixes " + (100 - percent) + " % of a water that has " + calcium
-                        + " mg/L of calcium and "
-                        + alkalinity + " meq/L of alkalinity with " + percent
-                        + " % of pure water. What is left of calcium and alkalinity?",
-                WorkedSolutions.blending(
-                        Blending.withPureWater(percent / 100.0), calciumWater(calcium, alkalinity), dice.one(SCALES)));
+                dice.person() + " mixes " + (100 - percent) + " % of a water with "
+                        + water.hardness().to(scale).toText(Locale.ROOT, 4) + " of hardness, all of it " + calcium
+                        + " mg/L of calcium, and " + alkalinity + " meq/L of alkalinity with " + percent
+                        + " % of pure water. What is left of hardness, alkalinity and calcium?",
+                WorkedSolutions.blending(Blending.withPureWater(percent / 100.0), water, scale));
     }
 
     /** A water of stated calcium, its only hardness, and stated alkalinity. */

@@ -14,20 +14,34 @@ final class Dice {
     private static final List<String> PEOPLE =
             List.of("Imke", "Tomas", "Odile", "Raul", "Sanna", "Bram", "Ines", "Kofi", "Mirja", "Anselm");
 
-    private static final List<String> PLACES = List.of(
+    private static final List<String> HOUSES = List.of(
+            "a farmhouse above Quillbrook",
+            "a laundry in Old Copper Row",
+            "the teahouse by Marl Ferry",
+            "a cottage behind Juniper Hall",
+            "the bakery at Osier Bridge",
+            "a boarding house on Gannet Row");
+
+    private static final List<String> FISH_ROOMS = List.of(
             "the school aquarium in Amber Quay",
             "a greenhouse at Thistle Weir",
             "the fish room of the Fennel Cross club",
-            "a farmhouse above Quillbrook",
             "the shrimp nursery on Heron Steps",
-            "a laundry in Old Copper Row",
-            "the teahouse by Marl Ferry",
-            "a well behind Juniper Hall");
+            "the waiting room of a dentist in Teasel Lane",
+            "the library of Brindle Mill");
 
     private final Random random;
 
     Dice(long seed) {
-        random = new Random(seed);
+        random = new Random(mixed(seed));
+    }
+
+    /** Seeds near each other draw nearly the same first numbers; so their bits are stirred (the finisher of SplitMix64, Steele and others 2014). */
+    private static long mixed(long seed) {
+        long bits = seed;
+        bits = (bits ^ (bits >>> 30)) * 0xBF58476D1CE4E5B9L;
+        bits = (bits ^ (bits >>> 27)) * 0x94D049BB133111EBL;
+        return bits ^ (bits >>> 31);
     }
 
     <T> T one(List<T> of) {
@@ -38,8 +52,14 @@ final class Dice {
         return one(PEOPLE);
     }
 
-    String place() {
-        return one(PLACES);
+    /** Where water comes from a tap. */
+    String house() {
+        return one(HOUSES);
+    }
+
+    /** Where water stands in a tank. */
+    String fishRoom() {
+        return one(FISH_ROOMS);
     }
 
     /** A whole number, both ends included. */

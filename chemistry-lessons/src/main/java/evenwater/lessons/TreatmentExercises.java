@@ -48,7 +48,7 @@ final class TreatmentExercises {
         Hardness leakage = Hardness.of(twoDigits(raw * dice.whole(1, 5) / 100), scale);
         Hardness wanted = Hardness.of(twoDigits(raw * dice.whole(20, 60) / 100), scale);
         return new Exercise(
-                "Behind the softener of " + dice.place() + " " + leakage
+                "Behind the softener of " + dice.house() + " " + leakage
                         + " of hardness leak through. The raw water has " + calcium
                         + " mg/L of calcium, no magnesium and no sodium. How much of it must go past the resin for a blend of "
                         + wanted + ", and how much sodium is in the blend?",
@@ -59,13 +59,14 @@ final class TreatmentExercises {
         Unit<Hardness> scale = dice.one(SCALES);
         double tap = twoDigits(
                 Hardness.of(dice.tenths(2, 5), Hardness.MILLIMOLE_PER_LITRE).in(scale));
-        double barrel = twoDigits(tap / dice.whole(4, 9));
-        Hardness wanted = Hardness.of(twoDigits(barrel + (tap - barrel) * dice.whole(25, 75) / 100), scale);
+        double spring = twoDigits(tap / dice.whole(4, 9));
+        Hardness wanted = Hardness.of(twoDigits(spring + (tap - spring) * dice.whole(25, 75) / 100), scale);
         return new Exercise(
-                dice.person() + " has a tap of " + Hardness.of(tap, scale) + " and a rain barrel of "
-                        + Hardness.of(barrel, scale) + " and wants " + wanted + ". What share comes from the barrel?",
+                dice.person() + " has a tap of " + Hardness.of(tap, scale) + " and a spring of "
+                        + Hardness.of(spring, scale) + ", both hard by calcium bicarbonate alone, and wants " + wanted
+                        + ". What share comes from the spring, and what is the blend?",
                 WorkedSolutions.blending(
-                        Blending.reaching(wanted, ChargeExercises.hard(Hardness.of(barrel, scale))),
+                        Blending.reaching(wanted, ChargeExercises.hard(Hardness.of(spring, scale))),
                         ChargeExercises.hard(Hardness.of(tap, scale)),
                         scale));
     }
@@ -76,7 +77,7 @@ final class TreatmentExercises {
         Hardness rise = Hardness.of(dice.tenths(1, 5), Hardness.GERMAN_DEGREE);
         WaterQuantity<Volume> volume = WaterUnits.volume(dice.whole(10, 90), dice.one(VOLUMES));
         return new Exercise(
-                "How many grams of " + compound.name() + " raise the hardness of " + volume + " in " + dice.place()
+                "How many grams of " + compound.name() + " raise the hardness of " + volume + " in " + dice.fishRoom()
                         + " by " + rise + "?",
                 WorkedSolutions.raisingHardness(compound, rise, volume));
     }
@@ -128,10 +129,15 @@ final class TreatmentExercises {
         double lgK = EquilibriumConstant.CARBONIC_ACID_1.ln(celsius + 273.15) / Math.log(10);
         return new Exercise(
                 dice.person() + " measures pH " + pH + " and " + alkalinity + " in a planted tank of " + celsius
-                        + " °C; its alkalinity is sodium bicarbonate and nothing else. At this temperature lg K₁ of carbonic acid is "
-                        + fourPlaces(lgK) + ", and in this water the activity coefficient of bicarbonate is "
-                        + fourPlaces(speciation.activityCoefficient(Species.BICARBONATE))
-                        + ". How much carbon dioxide is in it?",
+                        + " °C; its alkalinity is sodium bicarbonate and nothing else, "
+                        + fourPlaces(speciation
+                                .concentration(Species.BICARBONATE)
+                                .in(AmountConcentration.MILLIMOLE_PER_LITRE))
+                        + " mmol/L of it free HCO₃⁻. At this temperature lg K₁ of carbonic acid is " + fourPlaces(lgK)
+                        + "; in this water the activity coefficients are "
+                        + fourPlaces(speciation.activityCoefficient(Species.BICARBONATE)) + " for bicarbonate and "
+                        + fourPlaces(speciation.activityCoefficient(Species.CARBON_DIOXIDE))
+                        + " for CO₂. How much carbon dioxide is in it?",
                 WorkedSolutions.carbonDioxide(speciation));
     }
 

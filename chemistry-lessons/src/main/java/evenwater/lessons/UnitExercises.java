@@ -36,8 +36,8 @@ final class UnitExercises {
         Hardness round = Hardness.of(dice.tenths(0.6, 6), Hardness.MILLIMOLE_PER_LITRE);
         Hardness stated = Hardness.of(rounded(round.in(from)), from);
         return exercise(
-                "A strip for " + dice.place() + " shows a hardness of " + stated + ". What does " + dice.person()
-                        + " write down in " + to + "?",
+                "A strip in the water of " + dice.house() + " shows a hardness of " + stated + ". What does "
+                        + dice.person() + " write down in " + to + "?",
                 stated,
                 to);
     }
@@ -49,7 +49,7 @@ final class UnitExercises {
         Alkalinity round = Alkalinity.of(dice.tenths(0.5, 7), Alkalinity.MILLIEQUIVALENT_PER_LITRE);
         Alkalinity stated = Alkalinity.of(rounded(round.in(from)), from);
         return exercise(
-                dice.person() + " titrates the water of " + dice.place() + " and finds an alkalinity of " + stated
+                dice.person() + " titrates the water of " + dice.house() + " and finds an alkalinity of " + stated
                         + ". How much is that in " + to + "?",
                 stated,
                 to);
@@ -61,8 +61,8 @@ final class UnitExercises {
                 another(dice, VOLUMES, unit -> WaterUnits.volume(1, from).in(unit));
         WaterQuantity<Volume> stated = WaterUnits.volume(dice.whole(5, 120), from);
         return exercise(
-                "A tank in " + dice.place() + " holds " + stated + ". " + dice.person() + " doses by " + to
-                        + ": how many are there?",
+                "A tank in " + dice.fishRoom() + " holds " + stated + ". How many " + to + " are that for "
+                        + dice.person() + ", who doses by them?",
                 stated,
                 to);
     }
@@ -74,8 +74,8 @@ final class UnitExercises {
                 ? WaterUnits.temperature(dice.whole(50, 90), WaterUnits.FAHRENHEIT)
                 : WaterUnits.temperature(dice.whole(10, 32), WaterUnits.CELSIUS);
         return exercise(
-                "The thermometer in " + dice.place() + " reads " + stated + ". " + dice.person() + " asks for " + to
-                        + ".",
+                "The thermometer in " + dice.fishRoom() + " reads " + stated + ". What does " + dice.person()
+                        + " write down in " + to + "?",
                 stated,
                 to);
     }

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -92,26 +93,40 @@ class ProblemSheetTest {
         }
     }
 
-    /** With the numbers that the question tells, and all alkalinity taken for bicarbonate. */
+    /** With no other numbers than those that the question tells. */
     @Test
     void carbonDioxideFollowsFromWhatTheQuestionTells() {
         Pattern told = Pattern.compile(
-                "pH ([\\d.]+) and ([\\d.]+) °dKH .* K₁ of carbonic acid is (-[\\d.]+), .* bicarbonate is ([\\d.]+)\\.");
+                "pH ([\\d.]+) .* else, ([\\d.]+) mmol/L .* is (-[\\d.]+); .* are ([\\d.]+) for .* and ([\\d.]+) for");
         int found = 0;
         for (Exercise exercise : ProblemSheet.of(Level.TREATMENT, 4, 100).exercises()) {
             Matcher numbers = told.matcher(exercise.question());
             if (numbers.find()) {
-                double bicarbonate =
-                        Double.parseDouble(numbers.group(2)) / 2.80385; // 1 meq/L in °dKH, from 56.077 g/mol CaO
+                double pH = Double.parseDouble(numbers.group(1));
+                double bicarbonate = Double.parseDouble(numbers.group(2));
+                double lgK = Double.parseDouble(numbers.group(3));
                 double byHand = bicarbonate
                         * Double.parseDouble(numbers.group(4))
-                        * Math.pow(10, -Double.parseDouble(numbers.group(1)) - Double.parseDouble(numbers.group(3)))
-                        * 44.009;
-                assertEquals(byHand, exercise.solution().results().get(0).value(), 0.01 * byHand, exercise::question);
+                        * Math.pow(10, -pH - lgK)
+                        / Double.parseDouble(numbers.group(5))
+                        * 44.009; // g/mol, IUPAC 2021
+                assertEquals(byHand, exercise.solution().results().get(0).value(), 5e-4 * byHand, exercise::question);
                 found++;
             }
         }
         assertTrue(found > 5, "only " + found);
+    }
+
+    @Test
+    void seedsOfATeacherBeginWithDifferentQuestions() {
+        Set<String> openings = new HashSet<>();
+        for (long seed = 1; seed <= 12; seed++) {
+            String question =
+                    ProblemSheet.of(Level.UNITS, seed, 1).exercises().get(0).question();
+            openings.add(
+                    question.contains("thermometer") ? "temperature" : question.contains("tank") ? "volume" : "scale");
+        }
+        assertEquals(Set.of("temperature", "volume", "scale"), openings);
     }
 
     @Test

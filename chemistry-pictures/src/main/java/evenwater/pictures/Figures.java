@@ -25,7 +25,10 @@ final class Figures {
     static String few(double value) {
         BigDecimal number = new BigDecimal(value);
         BigDecimal three = number.round(THREE);
-        return plain(three.scale() <= FEW_DECIMALS ? three : number.setScale(FEW_DECIMALS, RoundingMode.HALF_EVEN)); // rounded once
+        return plain(
+                three.scale() <= FEW_DECIMALS
+                        ? three
+                        : number.setScale(FEW_DECIMALS, RoundingMode.HALF_EVEN)); // rounded once
     }
 
     private static String plain(BigDecimal number) {

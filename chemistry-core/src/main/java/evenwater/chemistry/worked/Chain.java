@@ -65,7 +65,7 @@ record Chain(Expression first, List<Link> links) implements Expression {
     }
 
     private static String grouped(Expression part, int digits) {
-        return part instanceof Sum || part instanceof Chain ? "(" + part.text(digits) + ")" : part.text(digits);
+        return isGrouped(part) ? "(" + part.text(digits) + ")" : part.text(digits);
     }
 
     @Override
@@ -86,8 +86,10 @@ record Chain(Expression first, List<Link> links) implements Expression {
     }
 
     private static String groupedFormula(Expression part, int digits) {
-        return part instanceof Sum || part instanceof Chain
-                ? "\\left(" + part.formula(digits) + "\\right)"
-                : part.formula(digits);
+        return isGrouped(part) ? "\\left(" + part.formula(digits) + "\\right)" : part.formula(digits);
+    }
+
+    private static boolean isGrouped(Expression part) {
+        return part instanceof Chain || (part instanceof Sum sum && !sum.isOneTerm());
     }
 }

@@ -34,7 +34,7 @@ public record Mistake(String name, Step step, double right, String reason) {
     boolean isPlausible() {
         return Double.isFinite(step.result())
                 && step.result() * Math.signum(right) >= 0
-                && Math.abs(step.result() - right) > 1e-3 * Math.abs(right);
+                && Math.abs(step.result() - right) > 5e-3 * Math.abs(right);
     }
 
     /**

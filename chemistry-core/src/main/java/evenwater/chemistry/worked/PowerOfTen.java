@@ -15,11 +15,16 @@ record PowerOfTen(double exponent) implements Expression {
 
     @Override
     public String text(int digits) {
-        return "10^" + Numbers.rounded(exponent, digits);
+        return "10^" + Numbers.rounded(exponent, inside(digits));
     }
 
     @Override
     public String formula(int digits) {
-        return "10^{" + Numbers.rounded(exponent, digits) + "}";
+        return "10^{" + Numbers.rounded(exponent, inside(digits)) + "}";
+    }
+
+    /** A last digit of the exponent is worth more than two of the power. */
+    private static int inside(int digits) {
+        return Math.min(17, digits + 2);
     }
 }

@@ -32,6 +32,13 @@ record Sum(List<Part> parts) implements Expression {
         return with(new Part(subtrahend, true));
     }
 
+    /** Whether it needs no brackets. */
+    boolean isOneTerm() {
+        return parts.size() == 1
+                && parts.get(0).part() instanceof Term
+                && !parts.get(0).negative();
+    }
+
     private Sum with(Part part) {
         List<Part> longer = new ArrayList<>(parts);
         longer.add(part);

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param steps in their order
  * @param answer what the library answers without showing its steps
  * @param results the numbers that were asked for
- * @param mistakes usual wrong answers, those left out that happen to come within 0.1 % of the right one or have another sign; may be empty
+ * @param mistakes usual wrong answers, those left out that happen to come within 0.5 % of the right one or have another sign; may be empty
  */
 public record Worked<A>(String question, List<Step> steps, A answer, List<Result> results, List<Mistake> mistakes) {
 

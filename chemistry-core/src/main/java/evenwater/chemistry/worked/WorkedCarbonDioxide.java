@@ -73,12 +73,16 @@ final class WorkedCarbonDioxide {
 
     private static Mistake rule(Speciation speciation, String milligrams) {
         CarbonDioxideRule rule = CarbonDioxideRule.of(speciation);
+        double degreesKH = speciation.water().alkalinity().in(Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
+        double factor = rule.bySpecies().in(Ion.CARBON_DIOXIDE.milligramPerLitre())
+                / (degreesKH * Math.pow(10, 7 - speciation.pH()));
         Term degrees = Term.of(speciation.water().alkalinity(), Alkalinity.DEGREE_OF_CARBONATE_HARDNESS);
         return Mistake.of(
                 "the rule 3 × KH × 10^(7 − pH)",
                 Term.exact(3, "").times(degrees).times(new PowerOfTen(7 - speciation.pH())),
                 rule.bySpecies().in(Ion.CARBON_DIOXIDE.milligramPerLitre()),
                 milligrams,
-                "the rule takes all alkalinity for bicarbonate and the water for warm; phosphate and humic acids falsify it");
+                "at this temperature and in this water it is " + Numbers.rounded(factor, 3)
+                        + ", not 3; and the rule takes all alkalinity for bicarbonate, which phosphate and humic acids are not");
     }
 }

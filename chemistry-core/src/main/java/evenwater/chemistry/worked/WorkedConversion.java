@@ -43,10 +43,17 @@ final class WorkedConversion {
         String from = quantity.getUnit().toString();
         Expression start = Term.stated(quantity);
         if (conversion.added() != 0) {
-            start = start.plus(Term.exact(conversion.added(), from));
+            start = start.plus(Term.exact(conversion.added(), difference(from)));
         }
         Expression chain = chain(start, conversion.factors());
-        return conversion.subtracted() == 0 ? chain : chain.minus(Term.exact(conversion.subtracted(), unit.toString()));
+        return conversion.subtracted() == 0
+                ? chain
+                : chain.minus(Term.exact(conversion.subtracted(), difference(unit.toString())));
+    }
+
+    /** From absolute zero to the zero of the scale; that of Celsius is counted in kelvins. */
+    private static String difference(String unit) {
+        return unit.equals("°C") ? "K" : unit;
     }
 
     static Expression chain(Expression start, List<ConversionFactor> factors) {

@@ -7,6 +7,7 @@ import evenwater.chemistry.quantity.AmountConcentration;
 import evenwater.chemistry.quantity.Hardness;
 import evenwater.chemistry.quantity.MassConcentration;
 import evenwater.chemistry.quantity.MolarMass;
+import evenwater.chemistry.quantity.NoAnswerException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
@@ -26,6 +27,9 @@ final class WorkedDosing {
 
     private static final String MMOL = MILLIMOLE_PER_LITRE.toString();
     private static final String MG = MassConcentration.MILLIGRAM_PER_LITRE.toString();
+
+    /** Far below an atom, and a double still has all its digits in what is computed from it. */
+    private static final double LEAST_GRAMS = 1e-280;
 
     private WorkedDosing() {}
 
@@ -141,6 +145,9 @@ final class WorkedDosing {
         double molarMass = compound.molarMass().in(MolarMass.GRAM_PER_MOLE);
         double millimoles = first.result() / each;
         double grams = dosing.mass().in(WaterUnits.GRAM);
+        if (grams != 0 && Math.abs(grams) < LEAST_GRAMS) {
+            throw new NoAnswerException("a dose of " + grams + " g has lost digits, so that no steps lead to it");
+        }
         List<Step> steps = new ArrayList<>();
         steps.add(first);
         steps.add(Step.of(
@@ -160,7 +167,8 @@ final class WorkedDosing {
                 Term.rounded(dose, MG).times(litres(dosing)).over(Term.factor(1000, "mg", "g")),
                 grams,
                 "g",
-                "in practice " + Numbers.rounded(grams, 2) + " g"));
+                "in practice " + Numbers.rounded(grams, 2) + " g"
+                        + (compound.strength() == 1 ? " of the pure compound" : "")));
         return new Worked<>(
                 "How much " + compound.name() + " changes " + what + " in " + dosing.volume() + "?",
                 steps,

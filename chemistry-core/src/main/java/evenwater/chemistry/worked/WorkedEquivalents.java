@@ -22,6 +22,9 @@ final class WorkedEquivalents {
 
     static final String MEQ = MILLIEQUIVALENT_PER_LITRE.toString();
 
+    /** A smaller share of the charges is what doubles lose on the way, and no difference. */
+    private static final double ROUNDING = 1e-13;
+
     private WorkedEquivalents() {}
 
     static Worked<EquivalentConcentration> of(Ion ion, Quantity<AmountConcentration> concentration) {
@@ -87,6 +90,8 @@ final class WorkedEquivalents {
         IonBalance balance = water.ionBalance();
         double plus = balance.cations().in(MILLIEQUIVALENT_PER_LITRE);
         double minus = balance.anions().in(MILLIEQUIVALENT_PER_LITRE);
+        boolean cancel = Math.abs(plus - minus) <= ROUNDING * (plus + minus);
+        double percent = cancel ? 0 : balance.percentDifference();
         steps.add(sum(
                 "Sum of the cations",
                 cations,
@@ -100,7 +105,7 @@ final class WorkedEquivalents {
                     Term.exact(100, "%")
                             .times(Term.rounded(plus, MEQ).minus(Term.rounded(minus, MEQ)))
                             .over(Term.rounded(plus, MEQ).plus(Term.rounded(minus, MEQ))),
-                    balance.percentDifference(),
+                    percent,
                     "%"));
         }
         return new Worked<>(
@@ -110,7 +115,7 @@ final class WorkedEquivalents {
                 List.of(
                         new Result("cations", plus, MEQ),
                         new Result("anions", minus, MEQ),
-                        new Result("difference", balance.percentDifference(), "%")),
+                        new Result("difference", percent, "%")),
                 List.of());
     }
 

@@ -21,7 +21,11 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Volume;
 
-/** Calculations with their steps. Each asks the room that answers, and shows the numbers of its answer. */
+/**
+ * Calculations with their steps. Each asks the room that answers, and shows the numbers of its answer.
+ *
+ * <p>Like the quantities themselves, all throw {@link ArithmeticException} where a number is too large for a double in the unit of a step.
+ */
 public final class WorkedSolutions {
 
     private WorkedSolutions() {}

@@ -51,12 +51,15 @@ final class WorkedText {
         int number = 1;
         for (Step step : worked.steps()) {
             lines.add("");
-            lines.add(number + ". " + step.title());
+            String mark = number + ". ";
+            String under =
+                    " ".repeat(mark.length()); // a list of Markdown wants what belongs to an item under its words
+            lines.add(mark + step.title());
             lines.add("");
-            lines.add("   $$" + step.formula(digits) + "$$");
+            lines.add(under + "$$" + step.formula(digits) + "$$");
             if (!step.note().isEmpty()) {
                 lines.add("");
-                lines.add("   " + step.note() + ".");
+                lines.add(under + step.note() + ".");
             }
             number++;
         }

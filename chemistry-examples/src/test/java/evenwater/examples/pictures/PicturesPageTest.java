@@ -23,8 +23,9 @@ import org.junit.jupiter.api.TestFactory;
 /** The pictures in the repository, and the page that shows them, are those of this run. */
 class PicturesPageTest {
 
-    private static final String COMMAND = "mvn -pl chemistry-core,chemistry-pictures,chemistry-lessons,chemistry-examples test -Dtest=PicturesPageTest "
-            + "-Dsurefire.failIfNoSpecifiedTests=false -Dpictures.write=true";
+    private static final String COMMAND =
+            "mvn -pl chemistry-core,chemistry-pictures,chemistry-lessons,chemistry-examples test -Dtest=PicturesPageTest "
+                    + "-Dsurefire.failIfNoSpecifiedTests=false -Dpictures.write=true";
 
     private static final Path DOCS = Path.of(System.getProperty("basedir", ""), "..", "docs")
             .toAbsolutePath()
