@@ -1,5 +1,6 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.analysis.Bounds;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.uncertainty.Draw;
 import evenwater.chemistry.uncertainty.MonteCarlo;
@@ -8,6 +9,7 @@ import evenwater.chemistry.uncertainty.UncertainResult;
 import evenwater.chemistry.verdict.Conformance;
 import evenwater.chemistry.verdict.Evidence;
 import evenwater.chemistry.verdict.Parameter;
+import evenwater.chemistry.verdict.Requirement;
 import evenwater.chemistry.verdict.Requirements;
 import evenwater.chemistry.water.Water;
 import java.util.List;
@@ -53,9 +55,41 @@ final class Draws {
         return values.size() == waters.size() ? Optional.of(UncertainResult.of(values, COVERAGE)) : Optional.empty();
     }
 
-    Conformance conformance(Requirements requirements) {
+    /**
+     * How often the requirements are kept.
+     *
+     * @param whole what is known of the water without draws: what it leaves open to one side, such as a conductivity of ions that nobody measured,
+     *     stays open in each
+     */
+    Conformance conformance(Requirements requirements, Evidence whole) {
         return Conformance.of(waters.parallelStream()
-                .map(water -> requirements.judge(Evidence.of(water)))
+                .map(water -> requirements.judge(opened(requirements, Evidence.of(water), whole)))
                 .toList());
+    }
+
+    private static Evidence opened(Requirements requirements, Evidence drawn, Evidence whole) {
+        Evidence opened = drawn;
+        for (Requirement<?> requirement : requirements.list()) {
+            opened = opened(requirement.parameter(), opened, whole);
+        }
+        return opened;
+    }
+
+    private static <Q extends WaterQuantity<?>> Evidence opened(
+            Parameter<Q> parameter, Evidence drawn, Evidence whole) {
+        Optional<Bounds<Q>> open = whole.known(parameter).filter(bounds -> bounds.openBelow() || bounds.openAbove());
+        Optional<Bounds<Q>> here = drawn.known(parameter);
+        if (open.isEmpty() || here.isEmpty()) {
+            return drawn;
+        }
+        Bounds<Q> may = here.get();
+        return drawn.with(
+                parameter,
+                new Bounds<>(
+                        may.low(),
+                        may.value(),
+                        may.high(),
+                        open.get().openBelow(),
+                        open.get().openAbove()));
     }
 }

@@ -200,6 +200,7 @@ final class HouseholdCommand implements Callable<String> {
                             tank.wish(own ? Optional.of(household().tank()) : Optional.empty()),
                             speech(),
                             !own && nothingSaid,
+                            own && !nothingSaid,
                             treatments.isRecoveryAssumed())
                     .page();
             path.ifPresent(to -> to.write(HtmlText.of(page.blocks())));

@@ -3,14 +3,20 @@ package evenwater.examples.household;
 import evenwater.chemistry.analysis.Assumptions;
 import evenwater.chemistry.analysis.Interpretation;
 import evenwater.chemistry.quantity.NoAnswerException;
+import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.recipe.Recipe;
 import evenwater.chemistry.recipe.RecipeDose;
 import evenwater.chemistry.treatment.Dosing;
+import evenwater.chemistry.verdict.Parameter;
+import evenwater.chemistry.verdict.Requirement;
 import evenwater.chemistry.verdict.Requirements;
 import java.util.List;
 
 /** The report of a household, for a person. */
 final class HouseholdReport {
+
+    /** In µS/cm: no kind of fresh water asks for so much (own rule). */
+    private static final double FRESHEST_SALT_WATER = 1500;
 
     private final String name;
     private final ReportFile file;
@@ -21,6 +27,7 @@ final class HouseholdReport {
     private final TankWish tank;
     private final Speech speech;
     private final boolean nothingSaid;
+    private final boolean householdReplaced;
     private final boolean recoveryAssumed;
 
     HouseholdReport(
@@ -33,6 +40,7 @@ final class HouseholdReport {
             TankWish tank,
             Speech speech,
             boolean nothingSaid,
+            boolean householdReplaced,
             boolean recoveryAssumed) {
         this.name = name;
         this.file = file;
@@ -43,15 +51,23 @@ final class HouseholdReport {
         this.tank = tank;
         this.speech = speech;
         this.nothingSaid = nothingSaid;
+        this.householdReplaced = householdReplaced;
         this.recoveryAssumed = recoveryAssumed;
     }
 
     /** What to do about it, and how sure that is, or why nobody can say; answers what is dosed. */
     private List<Dosing> recipe(Page page, Requirements kind, Stages stages) {
+        if (isSalty(kind)) {
+            page.heading(RecipeSection.HEADING)
+                    .say("This kind of tank (" + kind.name()
+                            + ") holds salt water: mix it from sea salt in pure water, by the table on its bag. No recipe of single "
+                            + "salts is given for it.");
+            return List.of();
+        }
         try {
             Page section = new Page();
             Recipe recipe = Recipes.recipe(stages.water(stages.last()).with(tank.temperature()), kind, tank);
-            new RecipeSection(kind, tank, recipe).write(section);
+            new RecipeSection(kind, tank, recipe, source, house.train()).write(section);
             page.append(section);
             uncertainty(page, kind, recipe);
             return recipe.doses().stream().map(RecipeDose::dosing).toList();
@@ -59,6 +75,18 @@ final class HouseholdReport {
             page.heading(RecipeSection.HEADING).say("There is no recipe: " + e.getMessage() + ".");
             return List.of();
         }
+    }
+
+    private static boolean isSalty(Requirements kind) {
+        return kind.list().stream().anyMatch(HouseholdReport::asksForSaltWater);
+    }
+
+    private static <Q extends WaterQuantity<?>> boolean asksForSaltWater(Requirement<Q> requirement) {
+        return requirement.parameter().equals(Parameter.CONDUCTIVITY)
+                && requirement
+                        .least()
+                        .filter(least -> requirement.parameter().number(least) > FRESHEST_SALT_WATER)
+                        .isPresent();
     }
 
     private void uncertainty(Page page, Requirements kind, Recipe recipe) {
@@ -81,6 +109,10 @@ final class HouseholdReport {
                             ? "No treatment was named, so a sodium softener without leakage is assumed. Say --softener, "
                                     + "--reverse-osmosis, --dose or --no-treatment for your house."
                             : "No treatment was named, and without hardness there is nothing to soften: the source alone.");
+        }
+        if (householdReplaced) {
+            page.say(
+                    "Your options name another house: the treatments, people and resin that come with this household are left out.");
         }
         if (recoveryAssumed) {
             page.say(

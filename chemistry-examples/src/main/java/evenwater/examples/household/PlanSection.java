@@ -112,7 +112,7 @@ final class PlanSection {
         page.gap().table(table.rows()).gap();
         page.picture("", () -> HouseholdPictures.capacity(schedule, cycle));
         cycle.ifPresent(steady -> page.picture(
-                "Computed with this water, and with the bed as its regenerations leave it; on the right of the mark is what would come if the valve did not regenerate.",
+                "Computed with this water, and with the bed as its regenerations leave it; on the right of the mark is what would come if the valve did not regenerate. The plan reckons with the whole hardness and the surcharge, so that it is due a little before the mark.",
                 () -> HouseholdPictures.breakthrough(steady, raw, USUAL_FLOW_IN_BED_VOLUMES_PER_HOUR, END_POINT)));
         page.say("The table is common practice for co-flow and some 10 gpg of hardness in water without much else.");
         cycle.ifPresent(steady -> bed(page, steady));

@@ -7,6 +7,8 @@ import evenwater.chemistry.recipe.RecipeDose;
 import evenwater.chemistry.recipe.SourceShare;
 import evenwater.chemistry.recipe.Target;
 import evenwater.chemistry.substance.Compound;
+import evenwater.chemistry.treatment.Train;
+import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.verdict.Requirements;
 import evenwater.chemistry.water.Water;
 import java.util.function.Supplier;
@@ -59,6 +61,11 @@ final class Recipes {
 
     static double pureShare(Recipe recipe) {
         return recipe.shares().stream().skip(1).mapToDouble(SourceShare::share).sum();
+    }
+
+    /** A house and the recipe behind it, weighed as it says. */
+    static Treatment behind(Train house, Recipe recipe) {
+        return Treatment.of("recipe", water -> treated(house.treat(water), recipe, dose -> 1));
     }
 
     /** What blending and dosing make of another water. */

@@ -9,6 +9,7 @@ import evenwater.chemistry.treatment.Treatment;
 import evenwater.chemistry.water.Water;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -47,7 +48,13 @@ final class Summary {
             });
         }
         page.gap().table(rows);
-        page.say("Plants, fish and cautions are at the end; between stand the reasons.");
+        page.say("What that means for plants and fish, and the cautions, stand at the end; the reasons stand between.");
+        stages.source()
+                .report()
+                .conductivity()
+                .ifPresent(reading -> page.say("The µS/cm are computed from the ions; the report measured "
+                        + reading.toText(Locale.ROOT, 4)
+                        + ". Where the two differ by more than some 5 %, look for what was not measured."));
     }
 
     private static String name(Treatment treatment) {

@@ -1,5 +1,6 @@
 package evenwater.examples.household;
 
+import evenwater.chemistry.quantity.UnreadableTextException;
 import evenwater.chemistry.quantity.WaterQuantity;
 import evenwater.chemistry.quantity.WaterUnits;
 import evenwater.chemistry.substance.Compound;
@@ -122,11 +123,17 @@ final class TankOptions {
         if (parts.length < 2 || parts[0].isBlank() || parts[1].isBlank()) {
             throw new UsageException("--reading: '" + text + "' must be a name and a value with = between them");
         }
-        return House.option("--reading", () -> reading(Parameter.named(parts[0]), parts[1].strip()));
+        Parameter<?> parameter = House.option("--reading", () -> Parameter.named(parts[0]));
+        return House.option("--reading", () -> reading(parameter, parts[1].strip()));
     }
 
     private static <Q extends WaterQuantity<?>> UnaryOperator<Evidence> reading(Parameter<Q> parameter, String text) {
-        Q value = parameter.parse(text);
+        Q value;
+        try {
+            value = parameter.parse(text);
+        } catch (UnreadableTextException e) {
+            throw new UsageException("--reading: " + parameter + " '" + text + "': " + e.problem());
+        }
         if (!(Math.abs(parameter.number(value)) <= MOST_READING)) {
             throw new IllegalArgumentException(
                     parameter + " must be at most " + parameter.of(MOST_READING) + ", but was " + text);

@@ -12,6 +12,7 @@ import evenwater.chemistry.uncertainty.Draw;
 import evenwater.chemistry.uncertainty.Uncertain;
 import evenwater.chemistry.uncertainty.UncertainResult;
 import evenwater.chemistry.verdict.Conformance;
+import evenwater.chemistry.verdict.Evidence;
 import evenwater.chemistry.verdict.Parameter;
 import evenwater.chemistry.verdict.Requirement;
 import evenwater.chemistry.verdict.Requirements;
@@ -56,6 +57,7 @@ final class UncertaintySection {
     private final Assumptions assumptions;
     private final Train train;
     private final Speech speech;
+    private final Interpretation interpreted;
     private final Water source;
     private final Map<RecipeDose, Uncertain<WaterQuantity<Dimensionless>>> doses = new HashMap<>();
     private final Uncertain<WaterQuantity<Dimensionless>> volume =
@@ -72,6 +74,7 @@ final class UncertaintySection {
         this.kind = kind;
         this.wish = wish;
         this.recipe = recipe;
+        this.interpreted = source;
         this.source = source.water();
         this.report = source.report().uncertain(wish.usualUncertainty().orElse(USUAL));
         this.assumptions = assumptions;
@@ -102,7 +105,7 @@ final class UncertaintySection {
         page.gap().table(rows(before, after));
         page.say(
                 "\"Inside\" is the share of the draws that keep the range; it is itself a range where a draw cannot tell, as with a pH "
-                        + "that hangs on the CO₂ of the tank. The draws leave out the error of the models, some 3 % of a conductivity.");
+                        + "that hangs on the CO₂ of the tank, or a conductivity of which nobody measured all ions. The draws leave out the error of the models, some 3 % of a conductivity.");
         page.picture(
                 TankFigure.CAPTION,
                 () -> new TankFigure(wish.volume(), speech.hardness())
@@ -127,8 +130,8 @@ final class UncertaintySection {
     }
 
     private List<String[]> rows(Draws before, Draws after) {
-        Conformance first = before.conformance(kind);
-        Conformance second = after.conformance(kind);
+        Conformance first = before.conformance(kind, Evidence.from(interpreted, train));
+        Conformance second = after.conformance(kind, Evidence.from(interpreted, Recipes.behind(train, recipe)));
         List<String[]> rows = new ArrayList<>();
         rows.add(new String[] {"", "before", "inside", "after the recipe", "inside", "wanted"});
         for (Requirement<?> requirement : kind.list()) {
