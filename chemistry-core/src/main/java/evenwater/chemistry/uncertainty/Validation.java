@@ -3,6 +3,7 @@ package evenwater.chemistry.uncertainty;
 import evenwater.chemistry.quantity.WaterQuantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Locale;
 
 /**
  * Whether the law of propagation is good enough for a computation: its interval beside that of Monte Carlo.
@@ -89,8 +90,11 @@ public final class Validation<Q extends WaterQuantity<?>> {
     /** Returns both differences and the tolerance, for logs. */
     @Override
     public String toString() {
-        return (isValidated() ? "validated" : "not validated") + ": ends differ by " + lowDifference() + " and "
-                + highDifference() + ", tolerance " + tolerance()
-                + (isConclusive() ? "" : "; too few draws to be sure");
+        return (isValidated() ? "validated" : "not validated")
+                + (isConclusive() ? "" : ", as far as so few draws tell")
+                + ": ends differ by "
+                + lowDifference().toText(Locale.ROOT, 2) + " and "
+                + highDifference().toText(Locale.ROOT, 2) + ", tolerance "
+                + tolerance().toText(Locale.ROOT, 1);
     }
 }
