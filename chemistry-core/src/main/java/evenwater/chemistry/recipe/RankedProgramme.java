@@ -84,8 +84,8 @@ final class RankedProgramme {
     /**
      * Shares that make 1, then doses in g/L.
      *
-     * <p>A limit that leaves no room at all can hide the way to a better answer from the solver. So all is solved once more with a little room, and that
-     * answer is taken where it is better by far more than the room explains.
+     * <p>A limit that leaves no room at all can hide the way to a better answer from the solver. So all is solved once more with a little room; where that
+     * answer is better by far more than the room explains, all is solved from there again, without room.
      */
     double[] solve(Optional<double[]> presentShares) {
         List<double[]> prices = new ArrayList<>(List.of(price(fixed), price(wished)));
@@ -107,21 +107,25 @@ final class RankedProgramme {
     private double[] better(Simplex limits, List<double[]> prices) {
         double[] exact;
         try {
-            exact = solution(limits, prices, 0);
+            exact = solution(limits, prices, 0, new double[variables]);
         } catch (NoAnswerException withoutRoom) {
-            return solution(limits, prices, ROOM);
+            return solution(limits, prices, ROOM, new double[variables]);
         }
         try {
-            double[] withRoom = solution(limits, prices, ROOM);
-            return isFarBetter(withRoom, exact, prices) ? withRoom : exact;
+            double[] withRoom = solution(limits, prices, ROOM, new double[variables]);
+            if (!isFarBetter(withRoom, exact, prices)) {
+                return exact;
+            }
+            double[] again = solution(limits, prices, 0, withRoom);
+            return isFarBetter(again, exact, prices) ? again : exact;
         } catch (NoAnswerException withRoom) {
             return exact;
         }
     }
 
-    private double[] solution(Simplex free, List<double[]> prices, double room) {
+    private double[] solution(Simplex free, List<double[]> prices, double room, double[] start) {
         Simplex limits = free;
-        double[] solution = new double[variables];
+        double[] solution = start;
         for (double[] price : prices) {
             solution = limits.least(price, solution);
             limits = limits.atMost(price, Simplex.of(price, solution) + room);

@@ -1,7 +1,6 @@
 package evenwater.chemistry.recipe;
 
 import evenwater.chemistry.water.Water;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -36,7 +35,14 @@ final class RecipeOrder {
 
     /** Whether one misses less than another, be it by rounding; where they miss alike, the next rank decides. */
     boolean isNearer(double[] one, double[] other) {
-        return Arrays.compare(ranks(one), ranks(other)) < 0;
+        double[] ofOne = ranks(one);
+        double[] ofOther = ranks(other);
+        for (int i = 0; i < ofOne.length; i++) {
+            if (ofOne[i] != ofOther[i]) {
+                return ofOne[i] < ofOther[i];
+            }
+        }
+        return false;
     }
 
     private double[] ranks(double[] solution) {
