@@ -82,7 +82,10 @@ final class WorkedCarbonDioxide {
                 Term.exact(3, "").times(degrees).times(new PowerOfTen(7 - speciation.pH())),
                 rule.bySpecies().in(Ion.CARBON_DIOXIDE.milligramPerLitre()),
                 milligrams,
-                "at this temperature and in this water it is " + Numbers.rounded(factor, 3)
-                        + ", not 3; and the rule takes all alkalinity for bicarbonate, which phosphate and humic acids are not");
+                (Double.isFinite(factor)
+                                ? "at this temperature and in this water it is " + Numbers.rounded(factor, 3)
+                                        + ", not 3; and "
+                                : "")
+                        + "the rule takes all alkalinity for bicarbonate, which phosphate and humic acids are not");
     }
 }

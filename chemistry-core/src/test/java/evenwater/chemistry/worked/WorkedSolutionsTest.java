@@ -167,6 +167,19 @@ class WorkedSolutionsTest {
         assertEquals(0.925, worked.mistakes().get(0).ratio(), 0.035); // 4 to 11 % low at 25 °C, see CarbonDioxideRule
     }
 
+    /** With no alkalinity the rule has no factor: carbonic acid alone, at the pH that it makes. */
+    @Test
+    void carbonDioxideInWaterWithoutAlkalinityIsWorkedToo() {
+        Water water = Water.builder()
+                .alkalinity(Alkalinity.parse("0 meq/L"))
+                .carbon(AmountConcentration.of(0.5, AmountConcentration.MILLIMOLE_PER_LITRE))
+                .build();
+        Worked<Speciation> worked = WorkedSolutions.carbonDioxide(Speciation.of(water));
+        assertTrue(worked.results().get(0).value() > 20, worked::toText);
+        assertTrue(
+                worked.mistakes().stream().noneMatch(mistake -> mistake.reason().contains("Infinity")), worked::toText);
+    }
+
     @Test
     void aBlendOfPureWaterIsNotTakenForOneOfAnother() {
         Water soft = hard("4 °dH");
