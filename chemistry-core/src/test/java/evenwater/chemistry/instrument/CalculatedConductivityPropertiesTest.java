@@ -1,11 +1,13 @@
 package evenwater.chemistry.instrument;
 
+import static evenwater.chemistry.quantity.Alkalinity.MILLIEQUIVALENT_PER_LITRE;
 import static evenwater.chemistry.quantity.Conductivity.MICROSIEMENS_PER_CENTIMETRE;
 import static evenwater.chemistry.testing.Amounts.celsius;
 import static evenwater.chemistry.testing.Amounts.mmol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import evenwater.chemistry.equilibrium.Speciation;
 import evenwater.chemistry.substance.Formula;
 import evenwater.chemistry.substance.Ion;
 import evenwater.chemistry.testing.KnownWaters;
@@ -16,6 +18,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -71,7 +74,14 @@ class CalculatedConductivityPropertiesTest {
     @Property
     void aSaltRaisesIt(
             @ForAll("waters") Water water, @ForAll("salts") Change salt, @ForAll("amounts") double millimoles) {
+        Assume.that(salt.alkalinity().in(MILLIEQUIVALENT_PER_LITRE) == 0 || isNearNeutral(water));
         assertTrue(at25(water.plus(salt.times(millimoles))) > at25(water));
+    }
+
+    /** Elsewhere bicarbonate takes up hydroxide or hydrogen ions, which conduct more than what comes for them. */
+    private static boolean isNearNeutral(Water water) {
+        double pH = Speciation.of(water).pH();
+        return pH > 6 && pH < 9;
     }
 
     @Property
